@@ -1,0 +1,14 @@
+#!/usr/bin/env node
+// Hands over to the bundled program. Built-ins only: this file has to work when nothing has been built yet.
+import { existsSync } from 'node:fs';
+
+const bundle = new URL('../dist/foregone.mjs', import.meta.url);
+
+if (existsSync(bundle)) {
+  await import(bundle.href);
+} else {
+  process.stderr.write(
+    'foregone has not been built yet. In the folder with package-lock.json, type:\n\n  npm run build\n\n',
+  );
+  process.exitCode = 70;
+}
