@@ -52,7 +52,11 @@ export function ensure(folder = root) {
   return true;
 }
 
-/** Two lines: a hash of the lock file, and the machine the dependencies were installed for. */
+/**
+ * Two lines: a hash of the lock file, and the machine the dependencies were installed for.
+ *
+ * @param {string} folder
+ */
 export function stampFor(folder) {
   const lock = createHash('sha256')
     .update(readFileSync(join(folder, 'package-lock.json')))
@@ -60,11 +64,23 @@ export function stampFor(folder) {
   return `${lock}\n${process.platform} ${process.arch} node ${process.versions.node.split('.')[0]}\n`;
 }
 
-/** Whether every package the lock lists for this platform is there, in the listed version. */
+/**
+ * What a lock file says about one package.
+ *
+ * @typedef {{ version?: string, link?: boolean, optional?: boolean, os?: string[], cpu?: string[], libc?: string[] }} Entry
+ */
+
+/**
+ * Whether every package the lock lists for this platform is there, in the listed version.
+ *
+ * @param {string} folder
+ */
 export function installedMatchesLock(folder) {
   const hidden = join(folder, 'node_modules', '.package-lock.json');
   if (!existsSync(hidden)) return false;
+  /** @type {Record<string, Entry>} */
   let listed;
+  /** @type {Record<string, Entry>} */
   let installed;
   try {
     listed = JSON.parse(readFileSync(join(folder, 'package-lock.json'), 'utf8')).packages;
@@ -82,18 +98,27 @@ export function installedMatchesLock(folder) {
   });
 }
 
+/** @param {Entry} entry */
 function mayBeAbsent({ os, cpu, libc }) {
   const namesNoPlatform = os === undefined && cpu === undefined;
   // An optional package without a platform is a helper of one that has one, and is left out together with it.
   return namesNoPlatform || libc !== undefined || !allows(os, process.platform) || !allows(cpu, process.arch);
 }
 
+/**
+ * @param {string[] | undefined} list
+ * @param {string} value
+ */
 function allows(list, value) {
   if (list === undefined) return true;
   if (list.some((item) => item.startsWith('!'))) return !list.includes(`!${value}`);
   return list.includes(value);
 }
 
+/**
+ * @param {string} folder
+ * @param {string[]} parameters
+ */
 function npm(folder, parameters) {
   // Started through npm, we know where npm itself is; started by hand, we have to find it on the PATH.
   const self = process.env.npm_execpath;
