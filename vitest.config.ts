@@ -20,6 +20,7 @@ export default defineConfig({
             'packages/*/testing/**/*.test.ts',
             'scripts/**/*.test.{ts,mjs}',
           ],
+          benchmark: { include: ['packages/*/testing/**/*.bench.ts'] },
           testTimeout: 20_000,
           hookTimeout: 20_000,
         },
