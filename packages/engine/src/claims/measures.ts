@@ -1,0 +1,73 @@
+import type { Card } from '../cards/card.ts';
+import type { Kind, KindTest } from '../phrases/values.ts';
+import type { BitsOf, Measure } from './formula.ts';
+
+function passes(test: KindTest, card: Card, bit: BitsOf): boolean {
+  switch (test.test) {
+    case 'attribute': {
+      const value = card.attributes[test.attribute];
+      return (value !== undefined && test.values.includes(value)) !== (test.not === true);
+    }
+    case 'bit':
+      return (bit(test.bit) === 1) !== (test.not === true);
+    case 'card':
+      return (card.name === test.name) !== (test.not === true);
+  }
+}
+
+/** 1 for cards of the kind, 0 for others. */
+export function indicator(kind: Kind): Measure {
+  return {
+    id: `is ${JSON.stringify(kind.tests)}`,
+    attributes: kind.tests.flatMap((t) => (t.test === 'attribute' ? [t.attribute] : t.test === 'card' ? ['name'] : [])),
+    bits: kind.tests.flatMap((t) => (t.test === 'bit' ? [t.bit] : [])),
+    of: (card, bit) => (kind.tests.every((test) => passes(test, card, bit)) ? 1 : 0),
+  };
+}
+
+/** 1 when the bit is set: `bitMeasure('up')` is 1 for a card that lies face up. */
+export function bitMeasure(bit: string): Measure {
+  return { id: `bit ${bit}`, attributes: [], bits: [bit], of: (_card, read) => read(bit) };
+}
+
+/** The number an attribute gives; the claim has made sure that all cards concerned have one. */
+export function numeric(attribute: string): Measure {
+  return {
+    id: `number ${attribute}`,
+    attributes: [attribute],
+    bits: [],
+    of: (card) => Number(card.attributes[attribute] ?? 0),
+  };
+}
+
+/**
+ * The values of an attribute written in binary, one measure a digit: two cards agree in the attribute exactly when they
+ * agree in every digit. `attribute` may be `name`, which tells all cards apart.
+ */
+export function digits(attribute: string, cards: readonly Card[]): Measure[] {
+  const read = (card: Card): string => String(attribute === 'name' ? `${card.name}#${card.id}` : card.attributes[attribute]);
+  const code = new Map<string, number>();
+  for (const card of cards) if (!code.has(read(card))) code.set(read(card), code.size);
+  const width = Math.max(1, Math.ceil(Math.log2(code.size)));
+  return Array.from({ length: width }, (_, j) => ({
+    id: `digit ${j} of ${attribute}`,
+    attributes: [attribute === 'name' ? 'id' : attribute],
+    bits: [],
+    of: (card: Card) => ((code.get(read(card)) ?? 0) >> j) & 1,
+  }));
+}
+
+/** 0 or 1 for an attribute with two values among the cards: 1 for the second in order of appearance. */
+export function binary(attribute: string, cards: readonly Card[]): Measure {
+  return digits(attribute, cards)[0];
+}
+
+/** The sum of two 0/1 measures modulo 2, as one measure: `face` xor `red`. */
+export function xor(a: Measure, b: Measure): Measure {
+  return {
+    id: `(${a.id} xor ${b.id})`,
+    attributes: [...a.attributes, ...b.attributes],
+    bits: [...a.bits, ...b.bits],
+    of: (card, bit) => a.of(card, bit) ^ b.of(card, bit),
+  };
+}

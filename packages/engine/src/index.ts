@@ -1,0 +1,1 @@
+export type { Routine } from './routine/routine.ts';

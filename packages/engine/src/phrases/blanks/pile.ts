@@ -1,0 +1,66 @@
+import { trouble } from '../../base/diagnostic.ts';
+import { defineBlank, type BlankReading } from '../blank.ts';
+import { numberIn, type Token } from '../tokens.ts';
+import type { Names, PileRef } from '../values.ts';
+import { printNumber, readNumber } from './number.ts';
+
+// Words that read badly without their article; other names of piles are names.
+const NOUNS = new Set(
+  'packet pack deck table hand pocket envelope heap stock rest box ring tail left right counter discard'.split(' '),
+);
+
+export function printPile(ref: PileRef): string {
+  if (typeof ref !== 'string') return `${ref.stem} ${printNumber(ref.n)}`;
+  const last = ref.split(' ').at(-1) as string;
+  return NOUNS.has(last) ? `the ${ref}` : ref;
+}
+
+function knownPiles(tokens: readonly Token[], at: number, names: Names): BlankReading<PileRef>[] {
+  const readings: BlankReading<PileRef>[] = [];
+  for (const name of names.piles) {
+    const words = name.toLowerCase().split(' ');
+    if (words.every((w, i) => tokens[at + i]?.text === w)) readings.push({ value: name, next: at + words.length });
+  }
+  readings.sort((a, b) => b.next - a.next);
+  const stem = tokens[at]?.text;
+  if (stem !== undefined && names.piles.some((name) => name.startsWith(`${stem} `)))
+    for (const { value, next } of readNumber(tokens, at + 1, names))
+      if (typeof value !== 'number') readings.push({ value: { stem, n: value }, next });
+  return readings;
+}
+
+/** Two words, or a word and a number, that could be meant as a pile's name. */
+function likeName(tokens: readonly Token[], at: number): number {
+  const token = tokens[at];
+  if (token === undefined || (!token.quoted && !/^\p{L}/u.test(token.text))) return 0;
+  return numberIn(tokens[at + 1]) !== undefined ? 2 : 1;
+}
+
+export const pile = defineBlank<PileRef>({
+  type: 'pile',
+  what: 'the name of a pile',
+  read: (tokens, at, names) => {
+    const known = knownPiles(tokens, at, names);
+    const length = likeName(tokens, at);
+    if (known.length > 0 || length === 0) return known;
+    const name = tokens.slice(at, at + length).map((t) => t.text).join(' ');
+    return [{ value: name, next: at + length, trouble: trouble('unknown-pile', { pile: name, known: [...names.piles] }) }];
+  },
+  print: printPile,
+  samples: ['packet', 'pile 2', 'left'],
+});
+
+/** Where cards are put: a pile that exists, or the name of a new one. */
+export const newPile = defineBlank<PileRef>({
+  type: 'newpile',
+  what: 'a pile, or the name of a new one',
+  read: (tokens, at, names) => {
+    const readings = knownPiles(tokens, at, names);
+    const length = likeName(tokens, at);
+    const name = tokens.slice(at, at + length).map((t) => t.text).join(' ');
+    if (length > 0 && !readings.some((r) => r.next === at + length)) readings.push({ value: name, next: at + length });
+    return readings;
+  },
+  print: printPile,
+  samples: ['packet', 'table', 'pile 3', 'north'],
+});
