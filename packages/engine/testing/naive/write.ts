@@ -1,0 +1,92 @@
+import { MOVES } from '../../src/moves/index.ts';
+import { SAMPLE_NAMES } from '../../src/phrases/blank.ts';
+import type { Names } from '../../src/phrases/values.ts';
+import type {
+  EachStep,
+  EitherStep,
+  IfStep,
+  MoveStep,
+  NumberTest,
+  RepeatStep,
+  Routine,
+  Step,
+  Times,
+} from '../../src/routine/routine.ts';
+import { parseTable, readAs } from '../packets.ts';
+
+/** Routines written down in a test: sentences for the moves, functions for what holds them together. */
+
+const NOWHERE = { number: '', range: { from: 0, to: 0 } };
+
+const NAMES: Names = {
+  ...SAMPLE_NAMES,
+  piles: [...SAMPLE_NAMES.piles, 'pile 4', 'pile 5', 'pile 6', 'pile 7', 'hand', 'rest', 'upper', 'lower'],
+};
+
+/** The one move that a sentence is. */
+export function move(sentence: string): MoveStep {
+  const found = MOVES.flatMap((m) => readAs(m, sentence, NAMES).map((args) => ({ move: m.id, args })));
+  const different = new Set(found.map((f) => JSON.stringify(f)));
+  if (different.size !== 1)
+    throw new Error(`"${sentence}" is read as ${[...different].join(', ') || 'nothing'}`);
+  return { do: 'move', ...found[0], who: 'spectator', secret: false, ...NOWHERE };
+}
+
+type Written = string | Step;
+
+export function steps(...list: readonly Written[]): Step[] {
+  return list.map((step) => (typeof step === 'string' ? move(step) : step));
+}
+
+export function repeat(times: Times, ...body: readonly Written[]): RepeatStep {
+  return { do: 'repeat', times, who: 'spectator', body: steps(...body), ...NOWHERE };
+}
+
+export function anyTimes(...body: readonly Written[]): RepeatStep {
+  return repeat({ of: 'any' }, ...body);
+}
+
+export function either(...branches: readonly (readonly Written[])[]): EitherStep {
+  return { do: 'either', who: 'spectator', branches: branches.map((b) => steps(...b)), ...NOWHERE };
+}
+
+export function forEach(stem: string, counter: string, ...body: readonly Written[]): EachStep {
+  return { do: 'each', stem, counter, body: steps(...body), ...NOWHERE };
+}
+
+export function whenever(
+  test: Omit<NumberTest, 'test'>,
+  then: readonly Written[],
+  otherwise: readonly Written[] = [],
+): IfStep {
+  const when: NumberTest = { test: 'number', ...test };
+  return { do: 'if', when, then: steps(...then), otherwise: steps(...otherwise), ...NOWHERE };
+}
+
+/** A routine on a table such as `1 2 3^; left: 4 5`, without an ending. */
+export function working(table: string, ...list: readonly Written[]): Routine {
+  const { piles } = parseTable(table);
+  const laid = [...piles].map(([name, cards]) => ({ name, cards }));
+  return {
+    title: '',
+    cards: laid.flatMap(({ cards }) => cards.map(({ card }) => card)),
+    setUp: {
+      piles: laid.map(({ name, cards }) => ({
+        name,
+        cards: cards.map(({ card, bits }) => ({
+          card: card.id,
+          up: bits.has('up') ? 1 : 0,
+          end: bits.has('end') ? 1 : 0,
+        })),
+      })),
+      freedoms: [],
+    },
+    steps: steps(...list),
+    endings: [],
+  };
+}
+
+/** `1 2 3 ... n`. */
+export function numbered(n: number): string {
+  return Array.from({ length: n }, (_, i) => i + 1).join(' ');
+}
