@@ -20,9 +20,7 @@ export const cut = defineMove<CutArgs>({
   help: 'Some cards are lifted from the top and go beneath the rest. The order goes round like a ring; only where it starts changes.',
   caution: 'The cut is completed. Any number of cuts is one cut.',
   synonyms: ['straight cut', 'complete the cut'],
-  readings: () => [
-    { word: 'cut', taken: 'the cut is completed', other: 'Cut off ... cards to a new pile' },
-  ],
+  readings: () => [{ word: 'cut', taken: 'the cut is completed', other: 'Cut off ... cards to a new pile' }],
   options(args, view) {
     const pile = pileName(args.pile, view);
     const size = pileSize(args.pile, view);

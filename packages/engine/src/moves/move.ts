@@ -144,7 +144,7 @@ export function placeIndex(place: PlaceRef, size: number, view: Pick<View, 'numb
   return place.end === 'top' ? n - 1 : size - n;
 }
 
-/** The numbers from `least` to `most` that an amount allows, ascending. */
+/** The numbers from `least` to `most` that an amount allows, ascending; `most` is the size of the pile where half counts. */
 export function allowed(amount: Amount, least: number, most: number, view: Pick<View, 'numbers'>): number[] {
   let from = least;
   let to = most;
@@ -168,6 +168,10 @@ export function allowed(amount: Amount, least: number, most: number, view: Pick<
     case 'multiple':
       step = amount.k;
       from = least + ((((amount.plus - least) % step) + step) % step);
+      break;
+    case 'half':
+      if (most % 2 === 1) return [];
+      from = to = most / 2;
       break;
   }
   const list: number[] = [];

@@ -1,9 +1,26 @@
 import type { BlankTypes } from './phrase.ts';
 import { amount, cards } from './blanks/amount.ts';
+import { block, topcards } from './blanks/block.ts';
 import { newName, number, place } from './blanks/number.ts';
 import { newPile, pile } from './blanks/pile.ts';
+import { nth, nthcard, sequence, spot, word } from './blanks/spot.ts';
 
-const ALL = [number, place, newName, amount, cards, pile, newPile];
+const ALL = [
+  number,
+  place,
+  newName,
+  amount,
+  cards,
+  pile,
+  newPile,
+  topcards,
+  block,
+  spot,
+  nthcard,
+  nth,
+  word,
+  sequence,
+];
 
 /** Every type of blank by its name. */
 export const BLANKS: BlankTypes = Object.fromEntries(ALL.map((blank) => [blank.type, blank]));

@@ -15,7 +15,15 @@ export type Amount =
   | { readonly of: 'range'; readonly from: NumberRef; readonly to: NumberRef; readonly about?: string }
   | { readonly of: 'at least'; readonly n: NumberRef }
   | { readonly of: 'at most'; readonly n: NumberRef }
-  | { readonly of: 'multiple'; readonly k: number; readonly plus: number };
+  | { readonly of: 'multiple'; readonly k: number; readonly plus: number }
+  /** Exactly half of the pile in question, which must then be even. */
+  | { readonly of: 'half' };
+
+/** A block of cards at one end of a pile. */
+export interface Block {
+  readonly end: 'top' | 'bottom';
+  readonly cards: Amount;
+}
 
 /** `packet`, `pile 3`, or a numbered pile whose number was named: `{ stem: 'pile', n: { var: 'N' } }`. */
 export type PileRef = string | { readonly stem: string; readonly n: NumberRef };
@@ -52,6 +60,7 @@ export type ArgValue =
   | Amount
   | PileRef
   | PlaceRef
+  | Block
   | Kind
   | readonly ArgValue[]
   | undefined;

@@ -12,10 +12,13 @@ const OPEN: readonly { readonly words: readonly string[]; readonly amount: Amoun
   { words: ['even', 'number'], amount: { of: 'multiple', k: 2, plus: 0 } },
   { words: ['any', 'odd', 'number'], amount: { of: 'multiple', k: 2, plus: 1 } },
   { words: ['odd', 'number'], amount: { of: 'multiple', k: 2, plus: 1 } },
+  { words: ['exactly', 'half'], amount: { of: 'half' } },
+  { words: ['half'], amount: { of: 'half' } },
   { words: ['some'], amount: { of: 'at least', n: 1 } },
 ];
 
-function readAmount(tokens: readonly Token[], at: number, names: Names): BlankReading<Amount>[] {
+/** Every amount that begins at a token. */
+export function readAmount(tokens: readonly Token[], at: number, names: Names): BlankReading<Amount>[] {
   const word = (i: number): string => tokens[i]?.text ?? '';
   const readings: BlankReading<Amount>[] = [];
   for (const { words, amount } of OPEN)
@@ -23,7 +26,8 @@ function readAmount(tokens: readonly Token[], at: number, names: Names): BlankRe
   const after = (skip: number): BlankReading<NumberRef>[] => readNumber(tokens, at + skip, names);
   if (word(at) === 'multiple' && word(at + 1) === 'of')
     for (const { value, next } of after(2))
-      if (typeof value === 'number' && value > 0) readings.push({ value: { of: 'multiple', k: value, plus: 0 }, next });
+      if (typeof value === 'number' && value > 0)
+        readings.push({ value: { of: 'multiple', k: value, plus: 0 }, next });
   if (word(at) === 'at' && (word(at + 1) === 'least' || word(at + 1) === 'most'))
     for (const { value, next } of after(2))
       readings.push({ value: { of: word(at + 1) === 'least' ? 'at least' : 'at most', n: value }, next });
@@ -34,18 +38,24 @@ function readAmount(tokens: readonly Token[], at: number, names: Names): BlankRe
           value: word(at) === 'more' ? { of: 'at least', n: value + 1 } : { of: 'at most', n: value - 1 },
           next,
         });
+  if (word(at) === 'exactly')
+    for (const { value, next } of after(1)) readings.push({ value: { of: 'exactly', n: value }, next });
   if (word(at) === 'about') {
     const open = at + 1;
     let close = open;
     while (close < tokens.length && close - open < 4 && word(close) !== '(') close++;
-    const about = tokens.slice(open, close).map((t) => t.text).join(' ');
+    const about = tokens
+      .slice(open, close)
+      .map((t) => t.text)
+      .join(' ');
     if (word(close) === '(' && about !== '')
       for (const range of readRange(tokens, close + 1, names))
         if (word(range.next) === ')' && range.value.of === 'range')
           readings.push({ value: { ...range.value, about }, next: range.next + 1 });
   }
   readings.push(...readRange(tokens, at, names));
-  for (const { value, next } of readNumber(tokens, at, names)) readings.push({ value: { of: 'exactly', n: value }, next });
+  for (const { value, next } of readNumber(tokens, at, names))
+    readings.push({ value: { of: 'exactly', n: value }, next });
   return readings;
 }
 
@@ -81,10 +91,12 @@ export function printAmount(amount: Amount): string {
     case 'multiple':
       if (amount.k === 2) return amount.plus === 0 ? 'an even number' : 'an odd number';
       return `a multiple of ${amount.k}`;
+    case 'half':
+      return 'half';
   }
 }
 
-const SAMPLES: readonly Amount[] = [
+export const AMOUNT_SAMPLES: readonly Amount[] = [
   { of: 'any' },
   { of: 'exactly', n: 8 },
   { of: 'exactly', n: { var: 'n' } },
@@ -96,6 +108,7 @@ const SAMPLES: readonly Amount[] = [
   { of: 'multiple', k: 2, plus: 0 },
   { of: 'multiple', k: 2, plus: 1 },
   { of: 'multiple', k: 3, plus: 0 },
+  { of: 'half' },
 ];
 
 /** A number left more or less open: `any number`, `an even number`, `5 to 10`, `8`. */
@@ -104,29 +117,34 @@ export const amount = defineBlank<Amount>({
   what: 'how many: a number, "any number", "an even number", "5 to 10", "at least 3"',
   read: readAmount,
   print: printAmount,
-  samples: SAMPLES,
+  samples: AMOUNT_SAMPLES,
 });
 
+/** An amount with its noun: `8 cards`, `any number of cards`. */
+export function printCards(value: Amount): string {
+  const text = printAmount(value);
+  if (value.of === 'exactly') return value.n === 1 ? '1 card' : `${text} cards`;
+  if (value.of === 'half') return 'half of the cards';
+  return value.of === 'any' || value.of === 'multiple' ? `${text} of cards` : `${text} cards`;
+}
+
 const COUNTED = new Set(['card', 'cards']);
+
+export function readCards(tokens: readonly Token[], at: number, names: Names): BlankReading<Amount>[] {
+  const readings: BlankReading<Amount>[] = [];
+  if (tokens[at]?.text === 'card') readings.push({ value: { of: 'exactly', n: 1 }, next: at + 1 });
+  for (const { value, next } of readAmount(tokens, at, names)) {
+    const noun = tokens[next]?.text === 'of' ? next + 1 : next;
+    if (COUNTED.has(tokens[noun]?.text ?? '')) readings.push({ value, next: noun + 1 });
+  }
+  return readings;
+}
 
 /** The same with its noun: `any number of cards`, `8 cards`, `the top 3 cards` is spelled by the phrase itself. */
 export const cards = defineBlank<Amount>({
   type: 'cards',
   what: 'how many cards: "8 cards", "any number of cards", "an even number of cards", "5 to 10 cards"',
-  read: (tokens, at, names) => {
-    const readings: BlankReading<Amount>[] = [];
-    if (COUNTED.has(tokens[at]?.text ?? '') && tokens[at].text === 'card')
-      readings.push({ value: { of: 'exactly', n: 1 }, next: at + 1 });
-    for (const { value, next } of readAmount(tokens, at, names)) {
-      const noun = tokens[next]?.text === 'of' ? next + 1 : next;
-      if (COUNTED.has(tokens[noun]?.text ?? '')) readings.push({ value, next: noun + 1 });
-    }
-    return readings;
-  },
-  print: (value) => {
-    const text = printAmount(value);
-    if (value.of === 'exactly') return value.n === 1 ? '1 card' : `${text} cards`;
-    return value.of === 'any' || value.of === 'multiple' ? `${text} of cards` : `${text} cards`;
-  },
-  samples: SAMPLES,
+  read: readCards,
+  print: printCards,
+  samples: AMOUNT_SAMPLES,
 });
