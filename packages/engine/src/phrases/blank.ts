@@ -32,6 +32,6 @@ export const SAMPLE_NAMES: Names = {
   piles: ['packet', 'pile 1', 'pile 2', 'pile 3', 'table', 'left', 'right'],
   numbers: ['n', 'k'],
   marks: ['chosen'],
-  attributes: { warm: ['yes', 'no'] },
+  attributes: { warm: ['yes', 'no'], season: ['spring', 'summer'], weight: [1, 2, 3] },
   cards: ['10C', 'lamp'],
 };

@@ -52,6 +52,40 @@ export type KindTest =
   /** One named card, by its name as the set-up writes it. */
   | { readonly test: 'card'; readonly name: string; readonly not?: boolean };
 
+/** Cards to be counted: those of a kind, in one pile or on the whole table. */
+export interface Tally {
+  readonly kind: Kind;
+  readonly pile?: PileRef;
+}
+
+/** One place of one pile. */
+export interface Spot {
+  readonly place: PlaceRef;
+  readonly pile: PileRef;
+}
+
+/**
+ * A way of taking cards together, each group to be judged by itself. `blocks` of a size are counted from one end; `parts` are
+ * halves, thirds, quarters; `mirror` pairs are equally far from the two ends; `halfway` pairs lie half the pile apart;
+ * `across` pairs take two piles card by card; `piles` are all numbered piles of a stem, whole; `ends` is one group of the
+ * outermost cards of these piles, `spots` one group of the places named.
+ */
+export type Groups =
+  | {
+      readonly groups: 'blocks';
+      readonly size: NumberRef;
+      readonly from: 'top' | 'bottom';
+      readonly pile: PileRef;
+    }
+  | { readonly groups: 'parts'; readonly parts: number; readonly pile: PileRef }
+  | { readonly groups: 'mirror'; readonly pile: PileRef }
+  | { readonly groups: 'halfway'; readonly pile: PileRef }
+  | { readonly groups: 'neighbours'; readonly round: boolean; readonly pile: PileRef }
+  | { readonly groups: 'across'; readonly pile: PileRef; readonly other: PileRef; readonly opposite: boolean }
+  | { readonly groups: 'piles'; readonly stem: string }
+  | { readonly groups: 'ends'; readonly end: 'top' | 'bottom'; readonly stem: string }
+  | { readonly groups: 'spots'; readonly spots: readonly Spot[] };
+
 export type ArgValue =
   | string
   | number
@@ -62,6 +96,8 @@ export type ArgValue =
   | PlaceRef
   | Block
   | Kind
+  | Tally
+  | Groups
   | readonly ArgValue[]
   | undefined;
 
