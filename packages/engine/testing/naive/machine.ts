@@ -35,7 +35,7 @@ export interface Moment {
 
 /** A way on from a choice that hands do not see: go round again or not, this branch or that. */
 export interface Way {
-  readonly key: string;
+  readonly key: string | number;
   readonly off: 0 | 1;
   readonly to: Moment;
 }
@@ -66,8 +66,11 @@ export function settle(moment: Moment): { readonly moment: Moment; readonly deci
         frames = below;
         numbers = Object.fromEntries(Object.entries(numbers).filter(([number]) => number !== name));
       } else {
-        frames = [...below, { ...top, left: top.left.slice(1) }, listFrame(top.step.body)];
-        numbers = { ...numbers, [name]: top.left[0] };
+        const [n, ...left] = top.left;
+        frames = [...below, { ...top, left }];
+        // A pile that has no cards when its turn comes is passed over.
+        if (moment.table.names.includes(`${top.step.stem} ${n}`)) frames = [...frames, listFrame(top.step.body)];
+        numbers = { ...numbers, [name]: n };
       }
       continue;
     }
@@ -110,7 +113,7 @@ export function settle(moment: Moment): { readonly moment: Moment; readonly deci
         break;
       case 'either': {
         const ways = step.branches.map((branch, i) => ({
-          key: `branch ${i + 1}`,
+          key: i + 1,
           off: (i === 0 ? 0 : 1) as 0 | 1,
           to: { ...here(), frames: [...after, listFrame(branch)] },
         }));
@@ -154,14 +157,14 @@ function passes(test: NumberTest, numbers: Moment['numbers']): boolean {
   }
 }
 
-/** The numbers of the piles `stem 1`, `stem 2`, ... that have cards, ascending. */
+/** 1 to the greatest number of a pile `stem 1`, `stem 2`, ... that has cards. */
 function numbered(stem: string, table: Table): number[] {
-  const found: number[] = [];
+  let most = 0;
   for (const name of table.names) {
     const tail = name.startsWith(`${stem} `) ? name.slice(stem.length + 1) : '';
-    if (/^\d+$/.test(tail)) found.push(Number(tail));
+    if (/^\d+$/.test(tail)) most = Math.max(most, Number(tail));
   }
-  return found.sort((a, b) => a - b);
+  return Array.from({ length: most }, (_, i) => i + 1);
 }
 
 /** Writes moments as text, one text for each moment; lists and steps are numbered as they are met. */

@@ -1,0 +1,136 @@
+import { MOVES } from '../../src/moves/index.ts';
+import type { Move } from '../../src/moves/move.ts';
+import type { Args } from '../../src/phrases/values.ts';
+import type { MoveStep, NumberTest, Step, Times } from '../../src/routine/routine.ts';
+import { listFrame, type Moment } from '../naive/machine.ts';
+import type { Bits } from '../naive/table.ts';
+import { stand } from '../naive/ways-on.ts';
+import { makeArgs } from './blank-values.ts';
+import type { Dice } from './dice.ts';
+import { brought, merged, type Scope } from './scope.ts';
+
+/** Workings at random, kept mostly possible by doing the plain path while they are made. */
+
+const NOWHERE = { number: '', range: { from: 0, to: 0 } };
+
+/** Where the plain path has come to, and what may be spoken of there; `moment` is null where it got stuck. */
+export interface Here {
+  readonly scope: Scope;
+  readonly moment: Moment | null;
+}
+
+interface Made extends Here {
+  readonly steps: readonly Step[];
+}
+
+export class Maker {
+  private readonly dice: Dice;
+  private readonly bits: Bits;
+  private hidden = 0;
+
+  constructor(dice: Dice, bits: Bits) {
+    this.dice = dice;
+    this.bits = bits;
+  }
+
+  sequence(length: number, from: Here, depth: number): Made {
+    let here = from;
+    const steps: Step[] = [];
+    for (let i = 0; i < length; i++) {
+      const made = this.step(here, depth);
+      steps.push(...made.steps);
+      here = made;
+    }
+    return { ...here, steps };
+  }
+
+  private step(here: Here, depth: number): Made {
+    const { dice } = this;
+    const { scope, moment } = here;
+    const stems = scope.there.some((pile) => pile.startsWith('pile '));
+    const block = depth > 0 && moment !== null;
+    const weights = [70, block ? 10 : 0, block ? 8 : 0, block && stems ? 10 : 0, block && scope.numbers.length > 0 ? 25 : 0];
+    switch (dice.weighted(weights)) {
+      case 1:
+        return this.repetition(here, depth - 1);
+      case 2: {
+        const branches = Array.from({ length: 2 + dice.below(2) }, () =>
+          this.sequence(dice.weighted([12, 60, 28]), here, depth - 1),
+        );
+        const step: Step = { do: 'either', who: 'spectator', branches: branches.map((b) => b.steps), ...NOWHERE };
+        return this.done(step, here, merged(scope, branches.map((b) => b.scope)));
+      }
+      case 3: {
+        const counter = `that ${this.hidden++}`;
+        const inside = { ...scope, that: { stem: 'pile', counter }, numbers: [...scope.numbers, counter] };
+        const first = scope.there.find((pile) => pile.startsWith('pile '))!;
+        const numbers = { ...moment!.numbers, [counter]: Number(first.slice(5)) };
+        const body = this.sequence(1 + dice.below(2), { scope: inside, moment: { ...moment!, numbers } }, 0);
+        const step: Step = { do: 'each', stem: 'pile', counter, body: body.steps, ...NOWHERE };
+        return this.done(step, here, { ...brought(scope, body.scope), numbers: scope.numbers });
+      }
+      case 4: {
+        const when: NumberTest = {
+          test: 'number',
+          number: dice.of(scope.numbers),
+          is: dice.of(['equal', 'at least', 'at most', 'even', 'odd']),
+          n: 1 + dice.below(4),
+        };
+        const then = this.sequence(1 + dice.below(2), here, depth - 1);
+        const otherwise = this.sequence(dice.below(2), here, depth - 1);
+        const step: Step = { do: 'if', when, then: then.steps, otherwise: otherwise.steps, ...NOWHERE };
+        return this.done(step, here, merged(scope, [then.scope, otherwise.scope]));
+      }
+      default:
+        return this.move(here);
+    }
+  }
+
+  private repetition(here: Here, depth: number): Made {
+    const { dice } = this;
+    const { numbers } = here.scope;
+    const body = this.sequence(1 + dice.below(2), here, depth);
+    const times: Times = [
+      { of: 'any' } as const,
+      { of: 'at least', n: 1 + dice.below(2) } as const,
+      { of: 'exactly', n: numbers.length > 0 && dice.chance(60) ? { var: dice.of(numbers) } : dice.below(4) } as const,
+    ][dice.weighted([50, 20, 30])];
+    const surely = times.of === 'at least' || (times.of === 'exactly' && typeof times.n === 'number' && times.n > 0);
+    const step: Step = { do: 'repeat', times, who: 'spectator', body: body.steps, ...NOWHERE };
+    return this.done(step, here, surely ? body.scope : { ...brought(here.scope, body.scope), numbers });
+  }
+
+  private move(here: Here): Made {
+    const { dice } = this;
+    const { scope, moment } = here;
+    for (let tries = 0; tries < 12; tries++) {
+      const move = MOVES[dice.weighted(WEIGHTS)];
+      const args = makeArgs(dice.of(move.phrases), move.defaults, scope, dice);
+      if ((move.check?.(args) ?? []).length > 0) continue;
+      const step: MoveStep = { do: 'move', move: move.id, args, who: 'spectator', secret: false, ...NOWHERE };
+      const made = this.done(step, here, brought(scope, move.brings?.(args) ?? {}));
+      // Dead ends are wanted, but few.
+      if (made.moment !== null || moment === null || dice.chance(5)) return made;
+    }
+    return { ...here, steps: [] };
+  }
+
+  /** The plain path through one more step. */
+  private done(step: Step, here: Here, scope: Scope): Made {
+    let at = here.moment === null ? null : { ...here.moment, frames: [listFrame([step])], phase: 0 as const };
+    let moment: Moment | null = at;
+    for (let i = 0; moment !== null; i++) {
+      if (i > 2000) throw new Error(`the plain path of ${JSON.stringify(step)} has no end`);
+      const standing = stand(moment, scope.cards, this.bits);
+      const next = standing.next();
+      moment = next.is === 'ways' ? next.ways[0].to : next.is === 'exit' ? standing.moment : null;
+      if (next.is === 'exit') break;
+    }
+    return { steps: [step], moment, scope: { ...scope, there: moment === null ? scope.there : moment.table.names } };
+  }
+}
+
+const names = (move: Move): boolean => (move.brings?.({ ...move.defaults } as Args)?.numbers ?? []).length > 0;
+
+// Moves that name a number come up more often, for much can be done with a number afterwards.
+const WEIGHTS = MOVES.map((move) => (names(move) ? 40 : 10));
