@@ -1,11 +1,16 @@
 import type { BlankTypes } from './phrase.ts';
 import { amount, cards } from './blanks/amount.ts';
 import { block, topcards } from './blanks/block.ts';
+import { many } from './blanks/many.ts';
 import { newName, number, place } from './blanks/number.ts';
+import { order, stack } from './blanks/order.ts';
 import { newPile, pile } from './blanks/pile.ts';
 import { nth, nthcard, sequence, spot, word } from './blanks/spot.ts';
 
 const ALL = [
+  many,
+  order,
+  stack,
   number,
   place,
   newName,

@@ -1,0 +1,81 @@
+import type { Amount, PileRef } from '../phrases/values.ts';
+import { phrase } from '../phrases/phrase.ts';
+import { carry, type Action } from '../pictures/actions.ts';
+import { called, cardCount, decided } from './handling.ts';
+import { allowed, defineMove, pileName, pileSize, stuck } from './move.ts';
+
+type CountArgs = { pile: PileRef; count: Amount; how: 'on top' | 'beneath'; call?: string };
+
+/** The top k of n one by one to the table, the rest on them: place p goes to n + 1 - p for p up to k, to p - k beyond. */
+export function countedThenRest(pile: string, k: number, n: number, how: CountArgs['how']): Action[] {
+  if (k === 0) return [];
+  const counted = carry(pile, 0, k, '~counted', 0, { reversed: true });
+  return how === 'beneath'
+    ? [counted, carry('~counted', 0, k, pile, n - k)]
+    : [counted, carry(pile, 0, n - k, '~counted', 0), carry('~counted', 0, n, pile, 0)];
+}
+
+/** P26: some cards counted to the table, then the rest dropped on them, or they are put beneath the rest. */
+export const countAndTransfer = defineMove<CountArgs>({
+  id: 'count-and-transfer',
+  procedures: ['P26'],
+  hands: 'deal',
+  title: 'count and transfer',
+  phrases: [
+    phrase(
+      '(count|deal) [out|off] {count:cards} [from {pile:pile}] [(to|onto) the table] and ' +
+        '(drop|put|place|lay) the rest on [top of] (top|them)[, call (it|the number) {call:newname}]',
+      { how: 'on top' },
+    ),
+    phrase(
+      '(count|deal) [out|off] {count:cards} [from {pile:pile}] [(to|onto) the table] and ' +
+        '(put|place|drop|return) them (beneath|under|below|on the bottom) [of] [the rest|the packet]' +
+        '[, call (it|the number) {call:newname}]',
+      { how: 'beneath' },
+    ),
+  ],
+  defaults: { pile: 'packet', how: 'on top' },
+  help:
+    'Cards are counted to the table, which reverses them, and the rest goes on top of them. ' +
+    'A counted card lands as far from the bottom as it was from the top, whatever the number.',
+  caution:
+    'With at least half the packet counted each time, three times bring the bottom card to the top, four restore.',
+  synonyms: ['count out and put beneath'],
+  brings: ({ call }) => ({ numbers: call === undefined ? [] : [call] }),
+  readings: () => [
+    {
+      word: 'count',
+      taken: 'one at a time, so that the counted cards are reversed',
+      other: 'Cut the packet at ..., which moves them unreversed',
+    },
+  ],
+  options(args, view) {
+    const pile = pileName(args.pile, view);
+    const size = pileSize(args.pile, view);
+    const counts = allowed(args.count, 0, size, view);
+    if (counts.length === 0) return stuck('not-enough-cards', { pile, size });
+    return decided(
+      counts.map((k) => ({
+        key: k,
+        actions: countedThenRest(pile, k, size, args.how),
+        next: null,
+        ...called(args.call, k),
+      })),
+    );
+  },
+  say: (_args, [k]) => (k === 0 ? 'counts nothing' : `counts ${cardCount(Number(k))}`),
+  examples: [
+    {
+      before: '1 2 3 4 5 6 7 8',
+      sentence: 'Count 3 cards to the table and drop the rest on top.',
+      choices: [],
+      after: '4 5 6 7 8 3 2 1',
+    },
+    {
+      before: '1 2 3 4 5 6 7 8',
+      sentence: 'Count any number of cards and put them beneath the rest.',
+      choices: [3],
+      after: '4 5 6 7 8 3 2 1',
+    },
+  ],
+});

@@ -1,0 +1,92 @@
+import type { Amount, PileRef } from '../phrases/values.ts';
+import { phrase } from '../phrases/phrase.ts';
+import { mark, type Action } from '../pictures/actions.ts';
+import { called, cardCount, dealSingly, decided, named } from './handling.ts';
+import { allowed, defineMove, pileName, pileSize, stuck } from './move.ts';
+
+type DealArgs = {
+  pile: PileRef;
+  count: Amount;
+  to: PileRef;
+  face?: Face;
+  call?: string;
+};
+
+/** How a card is laid when the sentence says so: this is absolute, unlike turning over. */
+export type Face = 'face up' | 'face down';
+
+export function showing(face: Face | undefined, pile: string, count: number): Action[] {
+  if (face === undefined || count === 0) return [];
+  return [mark(pile, 0, count, 'up', face === 'face up' ? 'set' : 'clear')];
+}
+
+/** P24, P43b: some cards dealt or counted one by one to another pile, which reverses them. */
+export const deal = defineMove<DealArgs>({
+  id: 'deal',
+  procedures: ['P24', 'P43b'],
+  hands: 'deal',
+  title: 'deal some cards',
+  phrases: [
+    phrase(
+      '(deal|count|deal off|count off|deal out|count out) [the top|the next] {count:cards} [singly|one by one] ' +
+        '[from {pile:pile}] [(to|onto|on) {to:newpile}] [{face=face up|face down}][, call (it|the number) {call:newname}]',
+    ),
+    phrase(
+      '(deal|count) [the top] {count:cards} {face=face up|face down} [from {pile:pile}] [(to|onto|on) {to:newpile}]' +
+        '[, call (it|the number) {call:newname}]',
+    ),
+    phrase(
+      'deal [cards|singly] [from {pile:pile}] [(to|onto|on) {to:newpile}] ' +
+        'until (told to stop|the spectator says stop|someone says stop)[, call (it|the number) {call:newname}]',
+      { count: { of: 'any' } },
+    ),
+  ],
+  defaults: { pile: 'packet', to: 'table' },
+  help: 'Cards are dealt one at a time from the top, each on the one before. They end in reverse order; the rest does not change.',
+  caution: 'Dealing reverses, pushing off does not. Any number may be none or all.',
+  synonyms: ['count', 'count off', 'deal off', 'deal until told to stop'],
+  brings: ({ to, call }) => ({ piles: named(to), numbers: call === undefined ? [] : [call] }),
+  readings: () => [
+    {
+      word: 'deal',
+      taken: 'one at a time, so that their order is reversed',
+      other: 'Push off ... cards to the table',
+    },
+  ],
+  options(args, view) {
+    const pile = pileName(args.pile, view);
+    const to = pileName(args.to, view);
+    const size = pileSize(args.pile, view);
+    const counts = allowed(args.count, 0, size, view);
+    if (counts.length === 0) return stuck('not-enough-cards', { pile, size });
+    return decided(
+      counts.map((k) => ({
+        key: k,
+        actions: [...dealSingly(pile, k, to), ...showing(args.face, to, k)],
+        next: null,
+        ...called(args.call, k),
+      })),
+    );
+  },
+  say: (_args, [k]) => (k === 0 ? 'deals nothing' : `deals ${cardCount(Number(k))}`),
+  examples: [
+    {
+      before: '1 2 3 4 5 6 7 8',
+      sentence: 'Deal 3 cards to the table.',
+      choices: [],
+      after: 'packet: 4 5 6 7 8; table: 3 2 1',
+    },
+    {
+      before: 'packet: 1 2 3 4 5; pile 1: 6',
+      sentence: 'Deal any number of cards to pile 1, call it N.',
+      choices: [2],
+      after: 'n = 2; packet: 3 4 5; pile 1: 2 1 6',
+    },
+    {
+      before: '1 2^ 3 4',
+      sentence: 'Deal 3 cards face up to the table.',
+      choices: [],
+      after: 'packet: 4; table: 3^ 2^ 1^',
+    },
+  ],
+});
