@@ -18,7 +18,7 @@ const NUMBER_WORDS = new Map(
 );
 
 // Quoted names, numbers, words (a hyphen or a stop ends a word, an inner apostrophe does not), and what is left that matters.
-const TOKEN = /"([^"\n]*)"|“([^”\n]*)”|\d+|\p{L}[\p{L}\p{M}'’]*|[♠♥♦♣♤♡♢♧]|[-–—](?=\s*\d)|[()^=+%]/gu;
+const TOKEN = /"([^"\n]*)"|“([^“”\n]*)”|\d+|\p{L}[\p{L}\p{M}'’]*|[♠♥♦♣♤♡♢♧]|[-–—](?=\s*\d)|[()^=+%]/gu;
 
 /**
  * Cuts a sentence into tokens. Articles, commas and hyphens between letters carry no meaning and are left out;

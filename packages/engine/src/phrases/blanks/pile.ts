@@ -9,8 +9,17 @@ const NOUNS = new Set(
   'packet pack deck table hand pocket envelope heap stock rest box ring tail left right counter discard'.split(' '),
 );
 
+/** The hidden number that counts through the piles of a `For each pile:` block; no word can be its name. */
+export function eachCounter(stem: string): string {
+  return `that ${stem}`;
+}
+
 export function printPile(ref: PileRef): string {
-  if (typeof ref !== 'string') return `${ref.stem} ${printNumber(ref.n)}`;
+  if (typeof ref !== 'string') {
+    const counter = eachCounter(ref.stem);
+    if (typeof ref.n !== 'number' && ref.n.var === counter) return counter;
+    return `${ref.stem} ${printNumber(ref.n)}`;
+  }
   const last = ref.split(' ').at(-1) as string;
   return NOUNS.has(last) ? `the ${ref}` : ref;
 }
@@ -23,6 +32,11 @@ function knownPiles(tokens: readonly Token[], at: number, names: Names): BlankRe
   }
   readings.sort((a, b) => b.next - a.next);
   const stem = tokens[at]?.text;
+  if (stem === 'that' && !tokens[at].quoted) {
+    const counter = eachCounter(tokens[at + 1]?.text ?? '');
+    if (names.numbers.includes(counter))
+      readings.push({ value: { stem: tokens[at + 1].text, n: { var: counter } }, next: at + 2 });
+  }
   if (stem !== undefined && names.piles.some((name) => name.startsWith(`${stem} `)))
     for (const { value, next } of readNumber(tokens, at + 1, names))
       if (typeof value !== 'number') readings.push({ value: { stem, n: value }, next });
