@@ -66,7 +66,10 @@ export interface EitherStep extends Origin {
   readonly branches: readonly (readonly Step[])[];
 }
 
-/** The body once for each pile that is there when the step begins, in order of their numbers; inside, `that pile` names it. */
+/**
+ * The body for each pile in turn: numbers 1 to the greatest there when the step begins, skipping those without cards when their
+ * turn comes. Inside, `that pile` is `{ stem, n: { var: counter } }`.
+ */
 export interface EachStep extends Origin {
   readonly do: 'each';
   /** `pile` for `pile 1`, `pile 2`, ... */

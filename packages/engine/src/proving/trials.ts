@@ -1,0 +1,66 @@
+import { holds } from '../claims/formula.ts';
+import { BudgetEnded, type Edge } from '../routine/graph.ts';
+import type { Meanings, Question } from './question.ts';
+import type { SentenceDecision } from './decision.ts';
+import type { TableSlots } from '../routine/starts.ts';
+import { afterEdge, seenAt, slotView } from '../routine/table.ts';
+
+/** Numbers in [0, 1) that look random and repeat for the same seed (mulberry32, public domain). */
+export function seeded(seed: number): () => number {
+  let state = seed >>> 0;
+  return () => {
+    state = (state + 0x6d2b79f5) >>> 0;
+    let t = Math.imul(state ^ (state >>> 15), 1 | state);
+    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
+    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
+  };
+}
+
+// A random performance that has not ended by then is given up; it counts as no run.
+const MOST_STEPS = 20_000;
+// Exchanges that mix an open set-up well enough for a trial.
+const SET_UP_STEPS = 200;
+
+/** Random performances for a sentence that the search could not settle; a failing one settles it after all. */
+export function tryOut(question: Question, meanings: Meanings, decision: SentenceDecision): SentenceDecision {
+  const { graph, starts, limits } = question;
+  const random = seeded(limits.seed);
+  let runs = 0;
+  for (let trial = 0; trial < limits.trials; trial++) {
+    let table: TableSlots = starts.base;
+    const path: Edge[] = [];
+    let cost = 0;
+    let location = graph.start;
+    try {
+      for (let step = 0; step < MOST_STEPS; step++) {
+        const here = graph.locations[location];
+        if (here.exit) {
+          runs++;
+          const meaning = meanings.at(location);
+          if (meaning === null || holds(meaning.formula, slotView(table, graph))) break;
+          const way = { start: starts.base, path, cost };
+          const failure = { way, stuck: undefined, shortest: false };
+          const trials = { runs, failures: 1, seed: limits.seed };
+          return { ...decision, verdict: 'refuted', method: 'trials', failure, trials, reason: undefined };
+        }
+        const ways = graph.waysFrom(location, seenAt(graph, here, slotView(table, graph)), question.budget);
+        if (ways.stuck !== undefined) {
+          const failure = { way: { start: starts.base, path, cost }, stuck: ways.stuck, shortest: false };
+          const trials = { runs: runs + 1, failures: 1, seed: limits.seed };
+          return { ...decision, verdict: 'refuted', method: 'trials', failure, trials, reason: undefined };
+        }
+        if (ways.edges.length === 0) break;
+        const open = here.at < 0 && step < SET_UP_STEPS ? ways.edges.filter((e) => e.to === location) : ways.edges;
+        const edge = open[Math.floor(random() * open.length)];
+        path.push(edge);
+        cost += edge.cost;
+        table = afterEdge(table, edge);
+        location = edge.to;
+      }
+    } catch (error) {
+      if (error instanceof BudgetEnded) break;
+      throw error;
+    }
+  }
+  return { ...decision, trials: { runs, failures: 0, seed: limits.seed } };
+}

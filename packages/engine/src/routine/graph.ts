@@ -1,0 +1,339 @@
+import type { Budget } from '../base/budget.ts';
+import type { Trouble } from '../base/diagnostic.ts';
+import { isStuck, START, type Key, type Phase, type View } from '../moves/move.ts';
+import { BitKinds, effectOf, type Effect } from '../pictures/effect.ts';
+import { layoutKey, layoutOf, sizeOf, type Layout } from '../pictures/layout.ts';
+import { flatten, testNumber, timesOf, type Instruction, type Program } from './program.ts';
+import type { Origin, Routine } from './routine.ts';
+
+/**
+ * A moment of the working: where the performance stands, the sizes of the piles and the numbers fixed so far. Never which card
+ * lies where. `at` is -1 while the set-up's freedom is being filled in.
+ */
+export interface Location {
+  readonly id: number;
+  /** The same for every run on the same routine; certificates name locations by it. */
+  readonly key: string;
+  readonly at: number;
+  readonly phase: Phase;
+  readonly layout: Layout;
+  readonly numbers: Readonly<Record<string, number>>;
+  readonly exit: boolean;
+  /** The step about to be done; undefined at the exit and before the start. */
+  readonly origin: Origin | undefined;
+  /** True when a move at or after this moment looks at cards. */
+  readonly looksAhead: boolean;
+  /** True when the move here looks, so that its edges depend on what is seen. */
+  readonly looks: boolean;
+}
+
+/** How a performance pays: decisions off the plain path, then steps begun, then options taken. Compared as one number. */
+export const COST_OFF = 2 ** 32;
+export const COST_STEP = 2 ** 16;
+export const COST_OPTION = 1;
+
+/** One option at a location: a rearrangement of slots, with what it costs and how it is called. */
+export interface Edge {
+  readonly from: number;
+  readonly to: number;
+  readonly key: Key;
+  /** `set-up` fills in a freedom, `control` is a choice of the block (again, stop, a branch), `move` an option of a move. */
+  readonly kind: 'set-up' | 'control' | 'move';
+  readonly cost: number;
+  readonly weight: number;
+  readonly effect: Effect;
+}
+
+/** The ways on from a location for one thing seen (or for none). */
+export interface Ways {
+  readonly edges: readonly Edge[];
+  readonly stuck: Trouble | undefined;
+}
+
+interface CompiledOption {
+  readonly key: Key;
+  readonly effect: Effect;
+  readonly next: Phase | null;
+  readonly off: 0 | 1;
+  readonly set: Readonly<Record<string, number>> | undefined;
+  readonly weight: number;
+}
+
+type Compiled = { readonly options: readonly CompiledOption[] } | { readonly stuck: Trouble };
+
+const NO_NUMBERS: Readonly<Record<string, number>> = {};
+// Silent instructions in a row that no sensible routine has; a loop of empty bodies ends here.
+const MOST_SILENT = 100_000;
+
+/** Thrown inside the engine when the budget ends during expansion; callers turn it into an undecided verdict. */
+export class BudgetEnded extends Error {}
+
+/**
+ * The routine graph. It is made on demand and kept: every set-up, claim and question about the same working uses the same
+ * locations and edges. Nothing about the actual cards is in it.
+ */
+export class Graph {
+  readonly routine: Routine;
+  readonly program: Program;
+  readonly bits = new BitKinds();
+  readonly locations: Location[] = [];
+  readonly start: number;
+  /** Number of cards on the table. */
+  readonly cards: number;
+  private readonly ids = new Map<string, number>();
+  private readonly ways: (Map<Key | undefined, Ways> | undefined)[] = [];
+  private readonly compiled = new Map<string, Compiled>();
+  private readonly argsKeys = new Map<number, string>();
+  private readonly identities = new Map<string, Effect>();
+
+  constructor(routine: Routine) {
+    this.routine = routine;
+    this.program = flatten(routine);
+    const layout = layoutOf(routine.setUp.piles.map((pile) => [pile.name, pile.cards.length] as const));
+    this.cards = layout.sizes.reduce((a, b) => a + b, 0);
+    this.start = routine.setUp.freedoms.some((f) => f.free !== 'attribute')
+      ? this.intern(-1, START, layout, NO_NUMBERS)
+      : this.settle(this.program.start, layout, NO_NUMBERS);
+  }
+
+  /** Edges out of a location; `seen` matters only where the move looks. */
+  waysFrom(id: number, seen?: Key, budget?: Budget): Ways {
+    const byKey = (this.ways[id] ??= new Map<Key | undefined, Ways>());
+    let found = byKey.get(seen);
+    if (found === undefined) byKey.set(seen, (found = this.expand(this.locations[id], seen, budget)));
+    return found;
+  }
+
+  /** Every location from `from` on, breadth first; stops at looking moves, whose ways depend on the cards. */
+  reach(from: readonly number[], budget: Budget): number[] {
+    const order = [...new Set(from)];
+    const known = new Set(order);
+    for (let i = 0; i < order.length; i++) {
+      if (this.locations[order[i]].looks) continue;
+      for (const edge of this.waysFrom(order[i], undefined, budget).edges)
+        if (!known.has(edge.to)) {
+          known.add(edge.to);
+          order.push(edge.to);
+        }
+    }
+    return order;
+  }
+
+  instructionOf(location: Location): Instruction | undefined {
+    return location.at < 0 ? undefined : this.program.instructions[location.at];
+  }
+
+  view(location: Location, seen?: Key): View {
+    return { layout: location.layout, phase: location.phase, numbers: location.numbers, seen };
+  }
+
+  private intern(at: number, phase: Phase, layout: Layout, numbers: Readonly<Record<string, number>>): number {
+    let key = `${at}/${typeof phase === 'number' ? phase : `"${phase}"`}/${layoutKey(layout)}`;
+    for (const name of Object.keys(numbers).sort()) key += `${name}=${numbers[name]};`;
+    const known = this.ids.get(key);
+    if (known !== undefined) return known;
+    const instruction = at < 0 ? undefined : this.program.instructions[at];
+    const id = this.locations.length;
+    this.locations.push({
+      id,
+      key,
+      at,
+      phase,
+      layout,
+      numbers,
+      exit: instruction?.do === 'exit',
+      origin: instruction !== undefined && 'step' in instruction ? instruction.step : undefined,
+      looksAhead: instruction === undefined ? this.program.instructions[this.program.start].looksAhead : instruction.looksAhead,
+      looks: instruction?.do === 'move' && instruction.move.looks !== undefined,
+    });
+    this.ids.set(key, id);
+    return id;
+  }
+
+  /** Passes silent instructions until there is something to choose, a move to make, or the exit. */
+  private settle(at: number, layout: Layout, numbers: Readonly<Record<string, number>>): number {
+    for (let silent = 0; ; silent++) {
+      if (silent > MOST_SILENT) throw new BudgetEnded('a repetition without moves');
+      const instruction = this.program.instructions[at];
+      numbers = keep(numbers, instruction.live);
+      switch (instruction.do) {
+        case 'move':
+        case 'either':
+        case 'exit':
+          return this.intern(at, START, layout, numbers);
+        case 'set':
+          numbers = { ...numbers, [instruction.number]: instruction.to };
+          at = instruction.next;
+          break;
+        case 'test':
+          at = testNumber(instruction.when, numbers[instruction.when.number]) ? instruction.then : instruction.otherwise;
+          break;
+        case 'each': {
+          const { stem, counter } = instruction.step;
+          let last = numbers[instruction.last];
+          if (last < 0) last = greatest(layout, stem);
+          let n = numbers[counter] + 1;
+          while (n <= last && sizeOf(layout, `${stem} ${n}`) === 0) n++;
+          at = n > last ? instruction.next : instruction.body;
+          numbers = { ...numbers, [counter]: n, [instruction.last]: last };
+          break;
+        }
+        case 'repeat': {
+          const { times } = instruction.step;
+          if (times.of === 'any') return this.intern(at, START, layout, numbers);
+          const done = numbers[instruction.counter];
+          if (times.of === 'at least' && done >= times.n) return this.intern(at, START, layout, numbers);
+          if (times.of === 'exactly' && done >= timesOf(times.n, numbers)) at = instruction.next;
+          else {
+            numbers = { ...numbers, [instruction.counter]: done + 1 };
+            at = instruction.body;
+          }
+          break;
+        }
+      }
+    }
+  }
+
+  private identity(layout: Layout): Effect {
+    const key = layoutKey(layout);
+    let effect = this.identities.get(key);
+    if (effect === undefined) this.identities.set(key, (effect = effectOf(layout, [], this.bits)));
+    return effect;
+  }
+
+  private expand(location: Location, seen: Key | undefined, budget: Budget | undefined): Ways {
+    if (budget !== undefined && !budget.spend()) throw new BudgetEnded('budget ended while the graph was made');
+    if (location.at < 0) return this.expandSetUp(location);
+    const instruction = this.program.instructions[location.at];
+    switch (instruction.do) {
+      case 'move':
+        return this.expandMove(location, instruction, seen, budget);
+      case 'repeat':
+        return {
+          stuck: undefined,
+          edges: [
+            this.controlEdge(location, 'stop', instruction.next, 0),
+            this.controlEdge(location, 'again', instruction.body, 1),
+          ],
+        };
+      case 'either':
+        return {
+          stuck: undefined,
+          edges: instruction.branches.map((branch, i) => this.controlEdge(location, i + 1, branch, i === 0 ? 0 : 1)),
+        };
+      default:
+        return { stuck: undefined, edges: [] };
+    }
+  }
+
+  private controlEdge(location: Location, key: Key, at: number, off: 0 | 1): Edge {
+    return {
+      from: location.id,
+      to: this.settle(at, location.layout, location.numbers),
+      key,
+      kind: 'control',
+      cost: off * COST_OFF,
+      weight: 1,
+      effect: this.identity(location.layout),
+    };
+  }
+
+  /** Neighbours exchanged in any order, and single cards turned, as often as wanted: every filling of the freedoms. */
+  private expandSetUp(location: Location): Ways {
+    const { layout } = location;
+    const edges: Edge[] = [];
+    const edge = (key: Key, to: number, effect: Effect): void => {
+      edges.push({ from: location.id, to, key, kind: 'set-up', cost: 0, weight: 1, effect });
+    };
+    edge('begin', this.settle(this.program.start, layout, location.numbers), this.identity(layout));
+    for (const freedom of this.routine.setUp.freedoms) {
+      if (freedom.free === 'attribute') continue;
+      const { pile, from, count } = freedom;
+      for (let k = from; k < from + count; k++) {
+        if (freedom.free === 'faces')
+          edge(
+            `turn ${pile} ${k}`,
+            location.id,
+            effectOf(layout, [{ do: 'mark', pile, at: k, count: 1, bit: 'up', op: 'toggle' }], this.bits),
+          );
+        else if (k + 1 < from + count)
+          edge(
+            `swap ${pile} ${k}`,
+            location.id,
+            effectOf(layout, [{ do: 'carry', from: pile, at: k, count: 1, to: pile, into: k + 1 }], this.bits),
+          );
+      }
+    }
+    return { stuck: undefined, edges };
+  }
+
+  private expandMove(
+    location: Location,
+    instruction: Extract<Instruction, { do: 'move' }>,
+    seen: Key | undefined,
+    budget: Budget | undefined,
+  ): Ways {
+    const compiled = this.compileMove(location, instruction, seen, budget);
+    if ('stuck' in compiled) return { edges: [], stuck: compiled.stuck };
+    const step = location.phase === START ? COST_STEP : 0;
+    const edges = compiled.options.map((option): Edge => {
+      const numbers = option.set === undefined ? location.numbers : { ...location.numbers, ...option.set };
+      const to =
+        option.next === null
+          ? this.settle(instruction.next, option.effect.after, numbers)
+          : this.intern(location.at, option.next, option.effect.after, numbers);
+      const cost = option.off * COST_OFF + step + COST_OPTION;
+      return { from: location.id, to, key: option.key, kind: 'move', cost, weight: option.weight, effect: option.effect };
+    });
+    return { edges, stuck: undefined };
+  }
+
+  /** The same sentence on the same sizes makes the same rearrangements wherever it stands in the note. */
+  private compileMove(
+    location: Location,
+    instruction: Extract<Instruction, { do: 'move' }>,
+    seen: Key | undefined,
+    budget: Budget | undefined,
+  ): Compiled {
+    let argsKey = this.argsKeys.get(location.at);
+    if (argsKey === undefined)
+      this.argsKeys.set(location.at, (argsKey = `${instruction.move.id}${JSON.stringify(instruction.args)}`));
+    let key = `${argsKey}/${String(location.phase)}/${layoutKey(location.layout)}${seen === undefined ? '' : `/${typeof seen}${seen}`}`;
+    for (const name of Object.keys(location.numbers).sort()) key += `;${name}=${location.numbers[name]}`;
+    const known = this.compiled.get(key);
+    if (known !== undefined) return known;
+    const found = instruction.move.options(instruction.args, this.view(location, seen));
+    let compiled: Compiled;
+    if (isStuck(found)) compiled = { stuck: found.stuck };
+    else {
+      if (budget !== undefined && !budget.spend(found.length)) throw new BudgetEnded('budget ended while a move was compiled');
+      compiled = {
+        options: found.map((option) => ({
+          key: option.key,
+          effect: option.actions.length === 0 ? this.identity(location.layout) : effectOf(location.layout, option.actions, this.bits),
+          next: option.next,
+          off: option.off,
+          set: option.set,
+          weight: option.weight ?? 1,
+        })),
+      };
+    }
+    this.compiled.set(key, compiled);
+    return compiled;
+  }
+}
+
+function keep(numbers: Readonly<Record<string, number>>, live: ReadonlySet<string>): Readonly<Record<string, number>> {
+  const names = Object.keys(numbers);
+  if (names.length === 0) return NO_NUMBERS;
+  if (names.every((name) => live.has(name))) return numbers;
+  return Object.fromEntries(names.filter((name) => live.has(name)).map((name) => [name, numbers[name]]));
+}
+
+function greatest(layout: Layout, stem: string): number {
+  let most = 0;
+  for (const name of layout.names)
+    if (name.startsWith(`${stem} `) && /^\d+$/.test(name.slice(stem.length + 1)))
+      most = Math.max(most, Number(name.slice(stem.length + 1)));
+  return most;
+}
