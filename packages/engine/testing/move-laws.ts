@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import type { Move } from '../src/moves/move.ts';
 import { SAMPLE_NAMES } from '../src/phrases/blank.ts';
 import { BLANKS } from '../src/phrases/blanks.ts';
-import { printPhrases, type Phrase } from '../src/phrases/phrase.ts';
+import { printPhrases, same, type Phrase } from '../src/phrases/phrase.ts';
 import type { Part } from '../src/phrases/template.ts';
 import type { Args, ArgValue } from '../src/phrases/values.ts';
 import type { Action } from '../src/pictures/actions.ts';
@@ -32,6 +32,14 @@ function agree(found: unknown, wanted: unknown, where: string): void {
   demand(stable(found) === stable(wanted), `${where}\n  found  ${stable(found)}\n  wanted ${stable(wanted)}`);
 }
 
+/** Tries a property; what breaks it is told together with the smallest input that does. */
+function always<T>(property: fc.IProperty<T>, numRuns: number): void {
+  const run = fc.check(property, { numRuns });
+  if (!run.failed) return;
+  const cause = run.errorInstance instanceof Error ? run.errorInstance.message : String(run.errorInstance);
+  throw new Error(`${cause}\n${fc.defaultReportMessage(run)}`);
+}
+
 /** As text, whatever the order of the keys. */
 function stable(value: unknown): string {
   return (
@@ -43,35 +51,64 @@ function stable(value: unknown): string {
   );
 }
 
-/** Every way of filling the blanks of one phrase with samples, optional parts said or not. */
-export function argsOfPhrase(move: Move, phrase: Phrase): fc.Arbitrary<Args> {
-  return sequence(phrase.parts).map((args) => ({ ...move.defaults, ...args, ...phrase.fixed }));
+/** A sentence and what it says. */
+interface Wording {
+  readonly text: string;
+  readonly args: Record<string, ArgValue>;
 }
 
-function sequence(parts: readonly Part[]): fc.Arbitrary<Record<string, ArgValue>> {
-  return fc.tuple(...parts.map(onePart)).map((all) => Object.assign({}, ...all) as Record<string, ArgValue>);
+/** Every wording one phrase allows: blanks filled with samples, optional parts said or not, any of the synonyms. */
+function wordingsOf(phrase: Phrase): fc.Arbitrary<Wording> {
+  return sequence(phrase.parts).filter((said): said is Wording => said !== null);
 }
 
-function onePart(part: Part): fc.Arbitrary<Record<string, ArgValue>> {
+/** Null when one blank, in two places of the phrase, was filled with two values. */
+function sequence(parts: readonly Part[]): fc.Arbitrary<Wording | null> {
+  return fc.tuple(...parts.map(onePart)).map((all) => {
+    const args: Record<string, ArgValue> = {};
+    const words: string[] = [];
+    for (const said of all) {
+      if (said === null) return null;
+      for (const [name, value] of Object.entries(said.args)) {
+        if (name in args && !same(args[name], value)) return null;
+        args[name] = value;
+      }
+      words.push(said.text);
+    }
+    return { text: words.filter((text) => text !== '').join(' '), args };
+  });
+}
+
+function onePart(part: Part): fc.Arbitrary<Wording | null> {
   switch (part.part) {
     case 'words':
-      return fc.constant({});
+      return fc.constant({ text: part.printed, args: {} });
     case 'blank': {
       const blank = BLANKS[part.type];
       if (blank === undefined) throw new Error(`unknown blank type ${part.type}`);
-      return fc.constantFrom(...blank.samples).map((value) => ({ [part.name]: value }));
+      return fc
+        .constantFrom(...blank.samples)
+        .map((value) => ({ text: blank.print(value), args: { [part.name]: value } }));
     }
     case 'choice':
-      return fc.constantFrom(...part.values).map(({ value }) => ({ [part.name]: value }));
+      return fc
+        .constantFrom(...part.values.flatMap(({ value, forms }) => forms.map((form) => ({ value, form }))))
+        .map(({ value, form }) => ({ text: form.join(' '), args: { [part.name]: value } }));
     case 'either':
       return fc.oneof(...part.ways.map(sequence));
     case 'optional':
-      return fc.oneof(fc.constant({}), ...part.ways.map(sequence));
+      return fc.oneof(fc.constant({ text: '', args: {} }), ...part.ways.map(sequence));
   }
 }
 
+function complete(move: Move, phrase: Phrase, said: Args): Args {
+  return { ...move.defaults, ...said, ...phrase.fixed };
+}
+
 export function argsOf(move: Move): fc.Arbitrary<Args> {
-  return fc.oneof(...move.phrases.map((phrase) => argsOfPhrase(move, phrase)));
+  return fc.oneof(
+    ...move.phrases.map((phrase) => wordingsOf(phrase).map(({ args }) => complete(move, phrase, args))),
+  );
 }
 
 const WORDS = /^(?!.*\b(undefined|NaN|null)\b)[^~[\]{}]*$/;
@@ -105,21 +142,20 @@ export function examplesAreTrue(move: Move): void {
   }
 }
 
-/** What a phrase says is read back as the same, and printing is settled after once. */
+/** Every wording is read as what it says, can be printed, and printing is settled after once. */
 export function phrasesReadBack(move: Move, numRuns = 60): void {
   for (const phrase of move.phrases)
-    fc.assert(
-      fc.property(argsOfPhrase(move, phrase), (args) => {
-        const own = printPhrases([phrase], args, move.defaults, BLANKS);
-        if (own === null) throw new Error(`"${phrase.template}" cannot say its own ${stable(args)}`);
-        agreeOn(move, own, args);
+    always(
+      fc.property(wordingsOf(phrase), (said) => {
+        const args = complete(move, phrase, said.args);
+        agreeOn(move, said.text, args);
         const printed = printPhrases(move.phrases, args, move.defaults, BLANKS);
         if (printed === null) throw new Error(`${move.id} cannot say ${stable(args)}`);
         agreeOn(move, printed, args);
         const again = printPhrases(move.phrases, readAs(move, printed)[0], move.defaults, BLANKS);
         agree(again, printed, 'printed twice');
       }),
-      { numRuns },
+      numRuns,
     );
 }
 
@@ -133,21 +169,17 @@ function defined(args: Args | undefined): Args {
   return Object.fromEntries(Object.entries(args ?? {}).filter(([, value]) => value !== undefined));
 }
 
-/** Sentences a move prints, the same each time: for the law that no sentence is two moves, and for others' tests. */
-export function printedSamples(move: Move, each = 40): string[] {
-  const texts = move.phrases.flatMap((phrase) =>
-    fc
-      .sample(argsOfPhrase(move, phrase), { numRuns: each, seed: 1 })
-      .flatMap((args) => printPhrases([phrase], args, move.defaults, BLANKS) ?? []),
-  );
-  return [...new Set([...move.examples.map(({ sentence }) => sentence), ...texts])];
+/** Wordings of a move, the same each time: for the law that no sentence is two moves, and for others' tests. */
+export function sampleSentences(move: Move, each = 60): string[] {
+  const texts = move.phrases.flatMap((phrase) => fc.sample(wordingsOf(phrase), { numRuns: each, seed: 1 }));
+  return [...new Set([...move.examples.map(({ sentence }) => sentence), ...texts.map(({ text }) => text)])];
 }
 
 /** Sentences of one move that another reads too; there should be none. */
 export function clashes(moves: readonly Move[]): string[] {
   const found: string[] = [];
   for (const move of moves)
-    for (const sentence of printedSamples(move))
+    for (const sentence of sampleSentences(move))
       for (const other of moves)
         if (other !== move && readAs(other, sentence).length > 0)
           found.push(`"${sentence}" of ${move.id} is read by ${other.id}`);
@@ -193,7 +225,7 @@ export const smallTables: fc.Arbitrary<Table> = fc
 /** On small tables: options are well formed, actions and effect agree, runs end, and what was chosen can be said. */
 export function runsAreSound(move: Move, numRuns = 150): void {
   const dice = fc.infiniteStream(fc.nat({ max: 1 << 20 }));
-  fc.assert(
+  always(
     fc.property(argsOf(move), smallTables, dice, (args, table, rolls) => {
       if ((move.check?.(args) ?? []).length > 0) return;
       const run = runMove(move, args, table, (options, moment) => {
@@ -212,7 +244,7 @@ export function runsAreSound(move: Move, numRuns = 150): void {
       if (typeof run.end !== 'string') demand(/^[a-z]+(-[a-z]+)*$/.test(run.end.stuck.code), 'code of stuck');
       if (run.end === 'done') runIsSound(move, args, run);
     }),
-    { numRuns },
+    numRuns,
   );
 }
 

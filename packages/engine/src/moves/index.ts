@@ -1,33 +1,65 @@
 import { countAndTransfer } from './count-and-transfer.ts';
+import { cutDeeper } from './cut-deeper.ts';
+import { cutOff } from './cut-off.ts';
+import { cutTurn } from './cut-turn.ts';
 import { cut } from './cut.ts';
 import { dealAll } from './deal-all.ts';
 import { dealPiles } from './deal-piles.ts';
+import { dealTurning } from './deal-turning.ts';
 import { deal } from './deal.ts';
 import { gatherBySkips } from './gather-by-skips.ts';
 import { gatherOrder } from './gather-order.ts';
 import { gatherOutermost } from './gather-outermost.ts';
 import { gather } from './gather.ts';
+import { leaveOrTurn } from './leave-or-turn.ts';
 import { pushOffCards } from './push-off.ts';
 import { putBeneath } from './put-beneath.ts';
 import { putOn } from './put-on.ts';
+import { rotateBlock } from './rotate-block.ts';
+import { rotateCard } from './rotate-card.ts';
+import { rotatePacket } from './rotate-packet.ts';
 import { run } from './run.ts';
+import { transferLetters } from './transfer-letters.ts';
+import { transfer } from './transfer.ts';
+import { turnAll } from './turn-all.ts';
+import { turnAlternate } from './turn-alternate.ts';
+import { turnBlock } from './turn-block.ts';
+import { turnCard } from './turn-card.ts';
+import { turnEach } from './turn-each.ts';
+import { turnPacket } from './turn-packet.ts';
 import type { Move } from './move.ts';
 
 /** Every move there is; a new one is its own file and one line here. */
 export const MOVES: readonly Move[] = [
   countAndTransfer,
   cut,
+  cutDeeper,
+  cutOff,
+  cutTurn,
   deal,
   dealAll,
   dealPiles,
+  dealTurning,
   gather,
   gatherBySkips,
   gatherOrder,
   gatherOutermost,
+  leaveOrTurn,
   pushOffCards,
   putBeneath,
   putOn,
+  rotateBlock,
+  rotateCard,
+  rotatePacket,
   run,
+  transfer,
+  transferLetters,
+  turnAll,
+  turnAlternate,
+  turnBlock,
+  turnCard,
+  turnEach,
+  turnPacket,
 ];
 
 const BY_ID = new Map(MOVES.map((move) => [move.id, move]));

@@ -2,10 +2,19 @@ import type { BlankTypes } from './phrase.ts';
 import { amount, cards } from './blanks/amount.ts';
 import { block, topcards } from './blanks/block.ts';
 import { many } from './blanks/many.ts';
+import { blocks } from './blanks/blocks.ts';
+import { cardList, rank } from './blanks/card.ts';
+import { groups } from './blanks/groups.ts';
+import { howMany } from './blanks/howmany.ts';
+import { kind, oneKind, someCards } from './blanks/kind.ts';
 import { newName, number, place } from './blanks/number.ts';
 import { order, stack } from './blanks/order.ts';
 import { newPile, pile } from './blanks/pile.ts';
+import { places } from './blanks/places.ts';
+import { numeric, relation, relations } from './blanks/relation.ts';
 import { nth, nthcard, sequence, spot, word } from './blanks/spot.ts';
+import { oneState, state } from './blanks/state.ts';
+import { tally } from './blanks/tally.ts';
 
 const ALL = [
   many,
@@ -20,11 +29,26 @@ const ALL = [
   newPile,
   topcards,
   block,
+  blocks,
   spot,
   nthcard,
   nth,
   word,
   sequence,
+  kind,
+  oneKind,
+  someCards,
+  state,
+  oneState,
+  tally,
+  relation,
+  relations,
+  numeric,
+  groups,
+  places,
+  cardList,
+  rank,
+  howMany,
 ];
 
 /** Every type of blank by its name. */
