@@ -143,7 +143,7 @@ function printParts(parts: readonly Part[], args: Args, needed: readonly string[
       }
       case 'choice': {
         const value = args[part.name];
-        text = part.values.some((v) => v.value === value) ? String(value) : null;
+        text = part.values.find((v) => v.value === value)?.value ?? null;
         break;
       }
       case 'either':

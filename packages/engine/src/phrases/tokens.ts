@@ -8,6 +8,8 @@ export interface Token {
 }
 
 const ARTICLES = new Set(['the', 'a', 'an']);
+// The one article that may be a rank: `A♠`, `A of spades`.
+const AFTER_ACE = /^(\s?[♠♥♦♣♤♡♢♧]|\s+of\s)/u;
 const NUMBER_WORDS = new Map(
   (
     'zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen ' +
@@ -34,7 +36,8 @@ export function tokenize(sentence: string, base = 0): Token[] {
     if (quoted !== undefined) tokens.push({ text: quoted.toLowerCase(), quoted: true, from, to });
     else {
       const text = raw.replaceAll('’', "'").replace(/[–—]/, '-').toLowerCase();
-      if (!ARTICLES.has(text)) tokens.push({ text, quoted: false, from, to });
+      const isAce = text === 'a' && AFTER_ACE.test(sentence.slice(match.index + raw.length));
+      if (!ARTICLES.has(text) || isAce) tokens.push({ text, quoted: false, from, to });
     }
   }
   return tokens;
@@ -59,7 +62,12 @@ export function ordinalAt(tokens: readonly Token[], at: number): { n: number; le
   if (word !== undefined) return { n: word, length: 1 };
   const n = numberIn(tokens[at]);
   const suffix = tokens[at + 1];
-  if (n !== undefined && suffix !== undefined && /^(st|nd|rd|th)$/.test(suffix.text) && suffix.from === tokens[at].to)
+  if (
+    n !== undefined &&
+    suffix !== undefined &&
+    /^(st|nd|rd|th)$/.test(suffix.text) &&
+    suffix.from === tokens[at].to
+  )
     return { n, length: 2 };
   return undefined;
 }
