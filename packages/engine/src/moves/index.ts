@@ -1,3 +1,4 @@
+import { antiFaro } from './anti-faro.ts';
 import { countAndTransfer } from './count-and-transfer.ts';
 import { cutDeeper } from './cut-deeper.ts';
 import { cutOff } from './cut-off.ts';
@@ -7,30 +8,42 @@ import { dealAll } from './deal-all.ts';
 import { dealPiles } from './deal-piles.ts';
 import { dealTurning } from './deal-turning.ts';
 import { deal } from './deal.ts';
+import { faro } from './faro.ts';
 import { gatherBySkips } from './gather-by-skips.ts';
 import { gatherOrder } from './gather-order.ts';
 import { gatherOutermost } from './gather-outermost.ts';
 import { gather } from './gather.ts';
+import { gilbreath } from './gilbreath.ts';
 import { leaveOrTurn } from './leave-or-turn.ts';
+import { overhand } from './overhand.ts';
+import { partialFaro } from './partial-faro.ts';
 import { pushOffCards } from './push-off.ts';
 import { putBeneath } from './put-beneath.ts';
 import { putOn } from './put-on.ts';
+import { riffleTogether } from './riffle-together.ts';
+import { riffle } from './riffle.ts';
 import { rotateBlock } from './rotate-block.ts';
 import { rotateCard } from './rotate-card.ts';
 import { rotatePacket } from './rotate-packet.ts';
 import { run } from './run.ts';
+import { shuffleBlocks } from './shuffle-blocks.ts';
+import { shuffleWithin } from './shuffle-within.ts';
+import { stripOut } from './strip-out.ts';
 import { transferLetters } from './transfer-letters.ts';
 import { transfer } from './transfer.ts';
 import { turnAll } from './turn-all.ts';
 import { turnAlternate } from './turn-alternate.ts';
+import { turnAndRiffle } from './turn-and-riffle.ts';
 import { turnBlock } from './turn-block.ts';
 import { turnCard } from './turn-card.ts';
 import { turnEach } from './turn-each.ts';
 import { turnPacket } from './turn-packet.ts';
+import { wash } from './wash.ts';
 import type { Move } from './move.ts';
 
 /** Every move there is; a new one is its own file and one line here. */
 export const MOVES: readonly Move[] = [
+  antiFaro,
   countAndTransfer,
   cut,
   cutDeeper,
@@ -40,26 +53,37 @@ export const MOVES: readonly Move[] = [
   dealAll,
   dealPiles,
   dealTurning,
+  faro,
   gather,
   gatherBySkips,
   gatherOrder,
   gatherOutermost,
+  gilbreath,
   leaveOrTurn,
+  overhand,
+  partialFaro,
   pushOffCards,
   putBeneath,
   putOn,
+  riffle,
+  riffleTogether,
   rotateBlock,
   rotateCard,
   rotatePacket,
   run,
+  shuffleBlocks,
+  shuffleWithin,
+  stripOut,
   transfer,
   transferLetters,
   turnAll,
   turnAlternate,
+  turnAndRiffle,
   turnBlock,
   turnCard,
   turnEach,
   turnPacket,
+  wash,
 ];
 
 const BY_ID = new Map(MOVES.map((move) => [move.id, move]));
