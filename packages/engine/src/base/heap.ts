@@ -1,71 +1,87 @@
-/** A queue of small whole numbers, least cost first; equal costs come out in order of arrival. */
+interface Bucket {
+  readonly cost: number;
+  items: Int32Array;
+  head: number;
+  tail: number;
+}
+
+/**
+ * A queue of small whole numbers, least cost first; equal costs come out in order of arrival. Costs are few and items many, so
+ * items of one cost share a bucket and only the costs stand in a heap.
+ */
 export class CostQueue {
-  private cost = new Float64Array(256);
-  private order = new Float64Array(256);
-  private item = new Int32Array(256);
-  private arrivals = 0;
   size = 0;
+  private readonly buckets = new Map<number, Bucket>();
+  private readonly heap: Bucket[] = [];
+  private last: Bucket | undefined;
 
   push(item: number, cost: number): void {
-    if (this.size === this.item.length) this.grow();
-    let at = this.size++;
-    const order = this.arrivals++;
-    while (at > 0) {
-      const up = (at - 1) >> 1;
-      if (this.cost[up] < cost || (this.cost[up] === cost && this.order[up] < order)) break;
-      this.move(up, at);
-      at = up;
+    let bucket = this.last;
+    if (bucket === undefined || bucket.cost !== cost) {
+      bucket = this.buckets.get(cost);
+      if (bucket === undefined) {
+        bucket = { cost, items: new Int32Array(16), head: 0, tail: 0 };
+        this.buckets.set(cost, bucket);
+        this.rise(bucket);
+      }
+      this.last = bucket;
     }
-    this.put(at, item, cost, order);
+    if (bucket.tail === bucket.items.length) {
+      const live = bucket.tail - bucket.head;
+      const items = new Int32Array(Math.max(16, live * 2));
+      items.set(bucket.items.subarray(bucket.head, bucket.tail));
+      bucket.items = items;
+      bucket.head = 0;
+      bucket.tail = live;
+    }
+    bucket.items[bucket.tail++] = item;
+    this.size++;
   }
 
   /** Cost of the next item; the queue must not be empty. */
   nextCost(): number {
-    return this.cost[0];
+    return this.heap[0].cost;
   }
 
   /** Takes the next item; the queue must not be empty. */
   pop(): number {
-    const first = this.item[0];
-    const last = --this.size;
-    const cost = this.cost[last];
-    const order = this.order[last];
+    const bucket = this.heap[0];
+    const item = bucket.items[bucket.head++];
+    this.size--;
+    if (bucket.head === bucket.tail) {
+      this.buckets.delete(bucket.cost);
+      if (this.last === bucket) this.last = undefined;
+      this.sink();
+    }
+    return item;
+  }
+
+  private rise(bucket: Bucket): void {
+    const { heap } = this;
+    let at = heap.push(bucket) - 1;
+    while (at > 0) {
+      const up = (at - 1) >> 1;
+      if (heap[up].cost <= bucket.cost) break;
+      heap[at] = heap[up];
+      at = up;
+    }
+    heap[at] = bucket;
+  }
+
+  /** Removes the heap's first bucket. */
+  private sink(): void {
+    const { heap } = this;
+    const bucket = heap.pop() as Bucket;
+    if (heap.length === 0) return;
     let at = 0;
     for (;;) {
       let down = 2 * at + 1;
-      if (down >= last) break;
-      if (down + 1 < last && this.before(down + 1, down)) down++;
-      if (cost < this.cost[down] || (cost === this.cost[down] && order < this.order[down])) break;
-      this.move(down, at);
+      if (down >= heap.length) break;
+      if (down + 1 < heap.length && heap[down + 1].cost < heap[down].cost) down++;
+      if (bucket.cost <= heap[down].cost) break;
+      heap[at] = heap[down];
       at = down;
     }
-    this.put(at, this.item[last], cost, order);
-    return first;
-  }
-
-  private before(a: number, b: number): boolean {
-    return this.cost[a] < this.cost[b] || (this.cost[a] === this.cost[b] && this.order[a] < this.order[b]);
-  }
-
-  private move(from: number, to: number): void {
-    this.put(to, this.item[from], this.cost[from], this.order[from]);
-  }
-
-  private put(at: number, item: number, cost: number, order: number): void {
-    this.item[at] = item;
-    this.cost[at] = cost;
-    this.order[at] = order;
-  }
-
-  private grow(): void {
-    const cost = new Float64Array(2 * this.size);
-    const order = new Float64Array(2 * this.size);
-    const item = new Int32Array(2 * this.size);
-    cost.set(this.cost);
-    order.set(this.order);
-    item.set(this.item);
-    this.cost = cost;
-    this.order = order;
-    this.item = item;
+    heap[at] = bucket;
   }
 }

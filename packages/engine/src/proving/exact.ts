@@ -40,11 +40,9 @@ export function exactSearch(
 ): ExactResult {
   const slots = graph.cards;
   const states = new States(slots, classes.codes > 256);
-  const via: (Edge | undefined)[] = [];
   const roots: StartTable[] = [];
   const rootOf: number[] = [];
   const queue = new CostQueue();
-  const done: boolean[] = [];
   const codes = new Uint16Array(slots);
   const next = new Uint16Array(slots);
   const kindOf = new Map<string, number>();
@@ -59,10 +57,7 @@ export function exactSearch(
   const wayTo = (state: number): Way => {
     const path: Edge[] = [];
     let at = state;
-    for (let edge = via[at]; edge !== undefined; edge = via[at]) {
-      path.push(edge);
-      at = states.parent[at];
-    }
+    for (; states.via[at] >= 0; at = states.parent[at]) path.push(graph.edges[states.via[at]]);
     return { start: roots[rootOf[at]], path: path.reverse(), cost: states.cost[state] };
   };
   const result = (ended: ExactResult['ended'], complete: boolean): ExactResult => ({
@@ -71,13 +66,13 @@ export function exactSearch(
     complete,
     wayTo,
   });
-  const arrive = (location: number, table: Uint16Array, cost: number, edge: Edge | undefined, from: number): void => {
+  const arrive = (location: number, table: Uint16Array, cost: number, edge: number, from: number): void => {
     const before = states.count;
     const state = states.find(location, table);
-    if (state < before && (done[state] || states.cost[state] <= cost)) return;
+    if (state < before && (states.done[state] === 1 || states.cost[state] <= cost)) return;
     states.cost[state] = cost;
     states.parent[state] = from;
-    via[state] = edge;
+    states.via[state] = edge;
     queue.push(state, cost);
   };
   try {
@@ -85,13 +80,13 @@ export function exactSearch(
       if (!budget.spend()) return result(undefined, false);
       start.cards.forEach((card, slot) => (codes[slot] = classes.codeOf(card, start.bits[slot])));
       const before = states.count;
-      arrive(graph.start, codes, 0, undefined, -1);
+      arrive(graph.start, codes, 0, -1, -1);
       if (states.count > before) rootOf[states.count - 1] = roots.push(start) - 1;
     }
     while (queue.size > 0) {
       const state = queue.pop();
-      if (done[state]) continue;
-      done[state] = true;
+      if (states.done[state] === 1) continue;
+      states.done[state] = 1;
       if (!budget.spend()) return result(undefined, false);
       const location = states.location[state];
       const cost = states.cost[state];
@@ -99,7 +94,8 @@ export function exactSearch(
       const what = visit(location, view, state, cost);
       if (what === 'end') return result({ way: wayTo(state), stuck: undefined }, true);
       if (what === 'halt') continue;
-      const ways = graph.waysFrom(location, seenAt(graph, graph.locations[location], view), budget);
+      const here = graph.locations[location];
+      const ways = graph.waysFrom(location, here.looks ? seenAt(graph, here, view) : undefined, budget);
       if (ways.stuck !== undefined) return result({ way: wayTo(state), stuck: ways.stuck }, true);
       for (const edge of ways.edges) {
         const { from, ops } = edge.effect;
@@ -109,7 +105,7 @@ export function exactSearch(
             const map = ops[s] === 0 ? null : classes.under(ops[s]);
             next[s] = map === null ? codes[from[s]] : map[codes[from[s]]];
           }
-        arrive(edge.to, next, cost + edge.cost, edge, state);
+        arrive(edge.to, next, cost + edge.cost, edge.id, state);
       }
     }
     return result(undefined, true);

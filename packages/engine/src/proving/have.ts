@@ -53,6 +53,7 @@ export function haveOf(
   };
   entries.forEach((entry, i) => wait(undefined, i, entry.cost));
   const scratch = kernel.zero();
+  const pushed = kernel.zero();
   while (queue.size > 0) {
     const cost = queue.nextCost();
     const item = queue.pop();
@@ -63,7 +64,7 @@ export function haveOf(
       vector = entries[waitTable[item]].vector;
       location = entries[waitTable[item]].location;
     } else {
-      vector = kernel.zero();
+      vector = pushed;
       kernel.push(tables[waitTable[item]].vector, edge, vector);
       location = edge.to;
     }
@@ -71,7 +72,7 @@ export function haveOf(
     scratch.set(vector);
     if (!(bases[location] ??= echelonOver(problem.p, problem.width)).insert(scratch)) continue;
     const parent = edge === undefined ? -1 - waitTable[item] : waitTable[item];
-    const number = tables.push({ location, vector, cost, edge, parent }) - 1;
+    const number = tables.push({ location, vector: vector.slice(), cost, edge, parent }) - 1;
     (at[location] ??= []).push(number);
     if (graph.locations[location].looks) continue;
     for (const next of graph.waysFrom(location, undefined, budget).edges) wait(next, number, cost + next.cost);

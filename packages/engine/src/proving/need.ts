@@ -54,6 +54,7 @@ export function needOf(
   };
   problem.rows.forEach((_, i) => wait(undefined, i, 0));
   const scratch = kernel.zero();
+  const pulled = kernel.zero();
   while (queue.size > 0) {
     const cost = queue.nextCost();
     const item = queue.pop();
@@ -65,7 +66,7 @@ export function needOf(
       vector = kernel.ofRow(row);
       location = row.exit;
     } else {
-      vector = kernel.zero();
+      vector = pulled;
       kernel.pull(rows[waitRow[item]].vector, edge, vector);
       location = edge.from;
     }
@@ -73,7 +74,7 @@ export function needOf(
     const basis = (bases[location] ??= echelonOver(problem.p, problem.width));
     scratch.set(vector);
     if (!basis.insert(scratch)) continue;
-    const row: NeedRow = { location, vector, cost, edge, parent: edge === undefined ? -1 : waitRow[item] };
+    const row: NeedRow = { location, vector: vector.slice(), cost, edge, parent: edge === undefined ? -1 : waitRow[item] };
     const number = rows.push(row) - 1;
     (at[location] ??= []).push(number);
     if (until?.(row) === true) return { rows, at, bases, complete: false };

@@ -6,6 +6,9 @@ export class States {
   count = 0;
   location = new Int32Array(1024);
   parent = new Int32Array(1024);
+  /** Number of the edge that led here first, or -1 at a start. */
+  via = new Int32Array(1024);
+  done = new Uint8Array(1024);
   cost = new Float64Array(1024);
   private codes: Uint8Array | Uint16Array;
   private table = new Int32Array(4096).fill(-1);
@@ -21,7 +24,7 @@ export class States {
     const { slots } = this;
     let hash = Math.imul(location + 1, 0x9e3779b1);
     for (let i = 0; i < slots; i++) hash = Math.imul(hash ^ codes[i], 0x01000193) ^ (hash >>> 15);
-    hash ^= hash >>> 16;
+    hash = finish(hash);
     const mask = this.table.length - 1;
     let at = hash & mask;
     for (;;) {
@@ -59,6 +62,8 @@ export class States {
     };
     this.location = grown(this.location, new Int32Array(size));
     this.parent = grown(this.parent, new Int32Array(size));
+    this.via = grown(this.via, new Int32Array(size));
+    this.done = grown(this.done, new Uint8Array(size));
     this.cost = grown(this.cost, new Float64Array(size));
     this.codes =
       this.codes instanceof Uint8Array
@@ -74,11 +79,18 @@ export class States {
       let hash = Math.imul(this.location[number] + 1, 0x9e3779b1);
       const from = number * slots;
       for (let i = 0; i < slots; i++) hash = Math.imul(hash ^ this.codes[from + i], 0x01000193) ^ (hash >>> 15);
-      hash ^= hash >>> 16;
+      hash = finish(hash);
       let at = hash & mask;
       while (table[at] >= 0) at = (at + 1) & mask;
       table[at] = number;
     }
     this.table = table;
   }
+}
+
+/** Spreads the bits of a hash, so that its low ones can choose a place. */
+function finish(hash: number): number {
+  hash = Math.imul(hash ^ (hash >>> 16), 0x85ebca6b);
+  hash = Math.imul(hash ^ (hash >>> 13), 0xc2b2ae35);
+  return hash ^ (hash >>> 16);
 }

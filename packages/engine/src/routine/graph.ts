@@ -34,6 +34,8 @@ export const COST_OPTION = 1;
 
 /** One option at a location: a rearrangement of slots, with what it costs and how it is called. */
 export interface Edge {
+  /** Its place in `graph.edges`. */
+  readonly id: number;
   readonly from: number;
   readonly to: number;
   readonly key: Key;
@@ -77,6 +79,8 @@ export class Graph {
   readonly program: Program;
   readonly bits = new BitKinds();
   readonly locations: Location[] = [];
+  /** All edges made so far, whatever location they leave. */
+  readonly edges: Edge[] = [];
   readonly start: number;
   /** Number of cards on the table. */
   readonly cards: number;
@@ -194,6 +198,12 @@ export class Graph {
     }
   }
 
+  private edge(made: Omit<Edge, 'id'>): Edge {
+    const edge = { id: this.edges.length, ...made };
+    this.edges.push(edge);
+    return edge;
+  }
+
   private identity(layout: Layout): Effect {
     const key = layoutKey(layout);
     let effect = this.identities.get(key);
@@ -227,7 +237,7 @@ export class Graph {
   }
 
   private controlEdge(location: Location, key: Key, at: number, off: 0 | 1): Edge {
-    return {
+    return this.edge({
       from: location.id,
       to: this.settle(at, location.layout, location.numbers),
       key,
@@ -235,7 +245,7 @@ export class Graph {
       cost: off * COST_OFF,
       weight: 1,
       effect: this.identity(location.layout),
-    };
+    });
   }
 
   /** Neighbours exchanged in any order, and single cards turned, as often as wanted: every filling of the freedoms. */
@@ -243,7 +253,7 @@ export class Graph {
     const { layout } = location;
     const edges: Edge[] = [];
     const edge = (key: Key, to: number, effect: Effect): void => {
-      edges.push({ from: location.id, to, key, kind: 'set-up', cost: 0, weight: 1, effect });
+      edges.push(this.edge({ from: location.id, to, key, kind: 'set-up', cost: 0, weight: 1, effect }));
     };
     edge('begin', this.settle(this.program.start, layout, location.numbers), this.identity(layout));
     for (const freedom of this.routine.setUp.freedoms) {
@@ -283,7 +293,15 @@ export class Graph {
           ? this.settle(instruction.next, option.effect.after, numbers)
           : this.intern(location.at, option.next, option.effect.after, numbers);
       const cost = option.off * COST_OFF + step + COST_OPTION;
-      return { from: location.id, to, key: option.key, kind: 'move', cost, weight: option.weight, effect: option.effect };
+      return this.edge({
+        from: location.id,
+        to,
+        key: option.key,
+        kind: 'move',
+        cost,
+        weight: option.weight,
+        effect: option.effect,
+      });
     });
     return { edges, stuck: undefined };
   }
