@@ -1,23 +1,35 @@
 import { antiFaro } from './anti-faro.ts';
+import { bury } from './bury.ts';
 import { countAndTransfer } from './count-and-transfer.ts';
+import { countPile } from './count-pile.ts';
 import { cutDeeper } from './cut-deeper.ts';
+import { cutHeaps } from './cut-heaps.ts';
 import { cutOff } from './cut-off.ts';
+import { cutPiles } from './cut-piles.ts';
 import { cutTurn } from './cut-turn.ts';
 import { cut } from './cut.ts';
 import { dealAll } from './deal-all.ts';
 import { dealPiles } from './deal-piles.ts';
 import { dealTurning } from './deal-turning.ts';
 import { deal } from './deal.ts';
+import { exchangePiles } from './exchange-piles.ts';
 import { faro } from './faro.ts';
+import { fold } from './fold.ts';
 import { gatherBySkips } from './gather-by-skips.ts';
 import { gatherOrder } from './gather-order.ts';
 import { gatherOutermost } from './gather-outermost.ts';
 import { gather } from './gather.ts';
 import { gilbreath } from './gilbreath.ts';
+import { handAcross } from './hand-across.ts';
+import { haymow } from './haymow.ts';
 import { leaveOrTurn } from './leave-or-turn.ts';
+import { moveCard } from './move-card.ts';
+import { nameNumber } from './name-number.ts';
+import { noteCard } from './note-card.ts';
 import { overhand } from './overhand.ts';
 import { partialFaro } from './partial-faro.ts';
 import { pushOffCards } from './push-off.ts';
+import { putBack } from './put-back.ts';
 import { putBeneath } from './put-beneath.ts';
 import { putOn } from './put-on.ts';
 import { riffleTogether } from './riffle-together.ts';
@@ -29,6 +41,8 @@ import { run } from './run.ts';
 import { shuffleBlocks } from './shuffle-blocks.ts';
 import { shuffleWithin } from './shuffle-within.ts';
 import { stripOut } from './strip-out.ts';
+import { swapCards } from './swap-cards.ts';
+import { takeOut } from './take-out.ts';
 import { transferLetters } from './transfer-letters.ts';
 import { transfer } from './transfer.ts';
 import { turnAll } from './turn-all.ts';
@@ -44,25 +58,37 @@ import type { Move } from './move.ts';
 /** Every move there is; a new one is its own file and one line here. */
 export const MOVES: readonly Move[] = [
   antiFaro,
+  bury,
   countAndTransfer,
+  countPile,
   cut,
   cutDeeper,
+  cutHeaps,
   cutOff,
+  cutPiles,
   cutTurn,
   deal,
   dealAll,
   dealPiles,
   dealTurning,
+  exchangePiles,
   faro,
+  fold,
   gather,
   gatherBySkips,
   gatherOrder,
   gatherOutermost,
   gilbreath,
+  handAcross,
+  haymow,
   leaveOrTurn,
+  moveCard,
+  nameNumber,
+  noteCard,
   overhand,
   partialFaro,
   pushOffCards,
+  putBack,
   putBeneath,
   putOn,
   riffle,
@@ -74,6 +100,8 @@ export const MOVES: readonly Move[] = [
   shuffleBlocks,
   shuffleWithin,
   stripOut,
+  swapCards,
+  takeOut,
   transfer,
   transferLetters,
   turnAll,

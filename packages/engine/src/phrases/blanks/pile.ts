@@ -6,7 +6,9 @@ import { printNumber, readNumber } from './number.ts';
 
 // Words that read badly without their article; other names of piles are names.
 const NOUNS = new Set(
-  'packet pack deck table hand pocket envelope heap stock rest box ring tail left right counter discard'.split(' '),
+  'packet pack deck table hand pocket envelope heap stock rest box ring tail left right counter discard'.split(
+    ' ',
+  ),
 );
 
 /** The hidden number that counts through the piles of a `For each pile:` block; no word can be its name. */
@@ -28,7 +30,8 @@ function knownPiles(tokens: readonly Token[], at: number, names: Names): BlankRe
   const readings: BlankReading<PileRef>[] = [];
   for (const name of names.piles) {
     const words = name.toLowerCase().split(' ');
-    if (words.every((w, i) => tokens[at + i]?.text === w)) readings.push({ value: name, next: at + words.length });
+    if (words.every((w, i) => tokens[at + i]?.text === w))
+      readings.push({ value: name, next: at + words.length });
   }
   readings.sort((a, b) => b.next - a.next);
   const stem = tokens[at]?.text;
@@ -43,10 +46,16 @@ function knownPiles(tokens: readonly Token[], at: number, names: Names): BlankRe
   return readings;
 }
 
+// Words that say where or how in other sentences; as names of new piles they would make those read in two ways.
+const RESERVED = new Set(
+  'top bottom middle place order turn back it them half each every any card cards anywhere'.split(' '),
+);
+
 /** Two words, or a word and a number, that could be meant as a pile's name. */
 function likeName(tokens: readonly Token[], at: number): number {
   const token = tokens[at];
-  if (token === undefined || (!token.quoted && !/^\p{L}/u.test(token.text))) return 0;
+  if (token === undefined || (!token.quoted && !/^\p{L}/u.test(token.text)) || RESERVED.has(token.text))
+    return 0;
   return numberIn(tokens[at + 1]) !== undefined ? 2 : 1;
 }
 
@@ -57,8 +66,17 @@ export const pile = defineBlank<PileRef>({
     const known = knownPiles(tokens, at, names);
     const length = likeName(tokens, at);
     if (known.length > 0 || length === 0) return known;
-    const name = tokens.slice(at, at + length).map((t) => t.text).join(' ');
-    return [{ value: name, next: at + length, trouble: trouble('unknown-pile', { pile: name, known: [...names.piles] }) }];
+    const name = tokens
+      .slice(at, at + length)
+      .map((t) => t.text)
+      .join(' ');
+    return [
+      {
+        value: name,
+        next: at + length,
+        trouble: trouble('unknown-pile', { pile: name, known: [...names.piles] }),
+      },
+    ];
   },
   print: printPile,
   samples: ['packet', 'pile 2', 'left'],
@@ -71,8 +89,12 @@ export const newPile = defineBlank<PileRef>({
   read: (tokens, at, names) => {
     const readings = knownPiles(tokens, at, names);
     const length = likeName(tokens, at);
-    const name = tokens.slice(at, at + length).map((t) => t.text).join(' ');
-    if (length > 0 && !readings.some((r) => r.next === at + length)) readings.push({ value: name, next: at + length });
+    const name = tokens
+      .slice(at, at + length)
+      .map((t) => t.text)
+      .join(' ');
+    if (length > 0 && !readings.some((r) => r.next === at + length))
+      readings.push({ value: name, next: at + length });
     return readings;
   },
   print: printPile,
