@@ -59,9 +59,15 @@ export function makeValue(blank: Blank, scope: Scope, dice: Dice): ArgValue {
     case 'word':
       return dice.of(['i', 'as', 'two', 'lamp', 'three']);
     case 'order':
-      return shuffled(pilesIn(scope).map((name) => Number(name.slice(5))), dice);
+      return shuffled(
+        pilesIn(scope).map((name) => Number(name.slice(5))),
+        dice,
+      );
     case 'sequence':
-      return shuffled(Array.from({ length: 1 + dice.below(4) }, (_, i) => i + 1), dice);
+      return shuffled(
+        Array.from({ length: 1 + dice.below(4) }, (_, i) => i + 1),
+        dice,
+      );
     case 'stack': {
       const piles = scope.there.length > 1 ? scope.there : scope.piles;
       return shuffled(piles, dice).slice(0, dice.chance(70) ? piles.length : 2);
@@ -69,7 +75,9 @@ export function makeValue(blank: Blank, scope: Scope, dice: Dice): ArgValue {
     case 'pile':
       return pile(scope, dice);
     case 'newpile':
-      return dice.chance(40) ? pile(scope, dice) : dice.of(['table', 'pile 1', 'pile 2', 'pile 3', 'left', 'hand']);
+      return dice.chance(40)
+        ? pile(scope, dice)
+        : dice.of(['table', 'pile 1', 'pile 2', 'pile 3', 'left', 'hand']);
     case 'newname':
       return dice.of(['n', 'k', 'm']);
     default:
@@ -101,7 +109,9 @@ function shuffled<T>(list: readonly T[], dice: Dice): T[] {
 }
 
 function small(scope: Scope, dice: Dice): number {
-  return [1, 2, 3, 4, 0, scope.cards.length, scope.cards.length + 1][dice.weighted([25, 28, 18, 12, 4, 10, 3])];
+  return [1, 2, 3, 4, 0, scope.cards.length, scope.cards.length + 1][
+    dice.weighted([25, 28, 18, 12, 4, 10, 3])
+  ];
 }
 
 function number(scope: Scope, dice: Dice): NumberRef {
@@ -131,7 +141,8 @@ function amount(scope: Scope, dice: Dice): Amount {
 }
 
 function pile(scope: Scope, dice: Dice): PileRef {
-  if (scope.that !== null && dice.chance(60)) return { stem: scope.that.stem, n: { var: scope.that.counter } };
+  if (scope.that !== null && dice.chance(60))
+    return { stem: scope.that.stem, n: { var: scope.that.counter } };
   if (scope.numbers.length > 0 && scope.piles.some((p) => p.startsWith('pile ')) && dice.chance(10))
     return { stem: 'pile', n: { var: dice.of(scope.numbers) } };
   const known = scope.there.length > 0 && dice.chance(90) ? scope.there : scope.piles;

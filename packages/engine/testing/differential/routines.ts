@@ -1,10 +1,10 @@
 import { MOVES } from '../../src/moves/index.ts';
-import type { Move } from '../../src/moves/move.ts';
-import type { Args } from '../../src/phrases/values.ts';
+import { START, type Move } from '../../src/moves/move.ts';
+import type { Part } from '../../src/phrases/template.ts';
 import type { MoveStep, NumberTest, Step, Times } from '../../src/routine/routine.ts';
-import { listFrame, type Moment } from '../naive/machine.ts';
+import { listFrame, settle, type Moment } from '../naive/machine.ts';
 import type { Bits } from '../naive/table.ts';
-import { stand } from '../naive/ways-on.ts';
+import { nextOf } from '../naive/ways-on.ts';
 import { makeArgs } from './blank-values.ts';
 import type { Dice } from './dice.ts';
 import { brought, merged, type Scope } from './scope.ts';
@@ -47,9 +47,15 @@ export class Maker {
   private step(here: Here, depth: number): Made {
     const { dice } = this;
     const { scope, moment } = here;
-    const stems = scope.there.some((pile) => pile.startsWith('pile '));
+    const rows = scope.there.filter((pile) => /^(pile|heap|hand) \d+$/.test(pile));
     const block = depth > 0 && moment !== null;
-    const weights = [70, block ? 10 : 0, block ? 8 : 0, block && stems ? 10 : 0, block && scope.numbers.length > 0 ? 25 : 0];
+    const weights = [
+      70,
+      block ? 10 : 0,
+      block ? 8 : 0,
+      block && rows.length > 0 ? 10 : 0,
+      block && scope.numbers.length > 0 ? 25 : 0,
+    ];
     switch (dice.weighted(weights)) {
       case 1:
         return this.repetition(here, depth - 1);
@@ -57,16 +63,28 @@ export class Maker {
         const branches = Array.from({ length: 2 + dice.below(2) }, () =>
           this.sequence(dice.weighted([12, 60, 28]), here, depth - 1),
         );
-        const step: Step = { do: 'either', who: 'spectator', branches: branches.map((b) => b.steps), ...NOWHERE };
-        return this.done(step, here, merged(scope, branches.map((b) => b.scope)));
+        const step: Step = {
+          do: 'either',
+          who: 'spectator',
+          branches: branches.map((b) => b.steps),
+          ...NOWHERE,
+        };
+        return this.done(
+          step,
+          here,
+          merged(
+            scope,
+            branches.map((b) => b.scope),
+          ),
+        );
       }
       case 3: {
         const counter = `that ${this.hidden++}`;
-        const inside = { ...scope, that: { stem: 'pile', counter }, numbers: [...scope.numbers, counter] };
-        const first = scope.there.find((pile) => pile.startsWith('pile '))!;
-        const numbers = { ...moment!.numbers, [counter]: Number(first.slice(5)) };
+        const [stem, first] = dice.of(rows).split(' ');
+        const inside = { ...scope, that: { stem, counter }, numbers: [...scope.numbers, counter] };
+        const numbers = { ...moment!.numbers, [counter]: Number(first) };
         const body = this.sequence(1 + dice.below(2), { scope: inside, moment: { ...moment!, numbers } }, 0);
-        const step: Step = { do: 'each', stem: 'pile', counter, body: body.steps, ...NOWHERE };
+        const step: Step = { do: 'each', stem, counter, body: body.steps, ...NOWHERE };
         return this.done(step, here, { ...brought(scope, body.scope), numbers: scope.numbers });
       }
       case 4: {
@@ -93,9 +111,13 @@ export class Maker {
     const times: Times = [
       { of: 'any' } as const,
       { of: 'at least', n: 1 + dice.below(2) } as const,
-      { of: 'exactly', n: numbers.length > 0 && dice.chance(60) ? { var: dice.of(numbers) } : dice.below(4) } as const,
+      {
+        of: 'exactly',
+        n: numbers.length > 0 && dice.chance(60) ? { var: dice.of(numbers) } : dice.below(4),
+      } as const,
     ][dice.weighted([50, 20, 30])];
-    const surely = times.of === 'at least' || (times.of === 'exactly' && typeof times.n === 'number' && times.n > 0);
+    const surely =
+      times.of === 'at least' || (times.of === 'exactly' && typeof times.n === 'number' && times.n > 0);
     const step: Step = { do: 'repeat', times, who: 'spectator', body: body.steps, ...NOWHERE };
     return this.done(step, here, surely ? body.scope : { ...brought(here.scope, body.scope), numbers });
   }
@@ -117,20 +139,31 @@ export class Maker {
 
   /** The plain path through one more step. */
   private done(step: Step, here: Here, scope: Scope): Made {
-    let at = here.moment === null ? null : { ...here.moment, frames: [listFrame([step])], phase: 0 as const };
-    let moment: Moment | null = at;
+    let moment: Moment | null =
+      here.moment === null ? null : { ...here.moment, frames: [listFrame([step])], phase: START };
     for (let i = 0; moment !== null; i++) {
       if (i > 2000) throw new Error(`the plain path of ${JSON.stringify(step)} has no end`);
-      const standing = stand(moment, scope.cards, this.bits);
-      const next = standing.next();
-      moment = next.is === 'ways' ? next.ways[0].to : next.is === 'exit' ? standing.moment : null;
-      if (next.is === 'exit') break;
+      const next = nextOf(moment, scope.cards, this.bits);
+      if (next.is === 'exit') {
+        moment = settle(moment).moment;
+        break;
+      }
+      moment = next.is === 'ways' ? next.ways[0].to : null;
     }
-    return { steps: [step], moment, scope: { ...scope, there: moment === null ? scope.there : moment.table.names } };
+    return {
+      steps: [step],
+      moment,
+      scope: { ...scope, there: moment === null ? scope.there : moment.table.names },
+    };
   }
 }
 
-const names = (move: Move): boolean => (move.brings?.({ ...move.defaults } as Args)?.numbers ?? []).length > 0;
-
 // Moves that name a number come up more often, for much can be done with a number afterwards.
-const WEIGHTS = MOVES.map((move) => (names(move) ? 40 : 10));
+const WEIGHTS = MOVES.map((move) => (move.phrases.some(({ parts }) => namesSomething(parts)) ? 30 : 10));
+
+function namesSomething(parts: readonly Part[]): boolean {
+  return parts.some((part) => {
+    if (part.part === 'blank') return part.type === 'newname';
+    return (part.part === 'either' || part.part === 'optional') && part.ways.some(namesSomething);
+  });
+}

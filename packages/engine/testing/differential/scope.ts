@@ -16,10 +16,16 @@ export interface Scope {
 }
 
 export function brought(scope: Scope, more: Partial<Pick<Names, 'piles' | 'numbers' | 'marks'>>): Scope {
-  const join = (old: readonly string[], add: readonly string[] = []): string[] => [...new Set([...old, ...add])];
+  const join = (old: readonly string[], add: readonly string[] = []): string[] => [
+    ...new Set([...old, ...add]),
+  ];
   return {
     ...scope,
-    piles: join(scope.piles, more.piles),
+    // Some moves may bring a hundred piles; with few cards only the first come to be.
+    piles: join(
+      scope.piles,
+      more.piles?.filter((pile) => !/ ([89]|\d{2,})$/.test(pile)),
+    ),
     numbers: join(scope.numbers, more.numbers),
     marks: join(scope.marks, more.marks),
   };
@@ -30,7 +36,9 @@ export function merged(before: Scope, ways: readonly Scope[]): Scope {
   const [first, ...others] = ways;
   if (first === undefined) return before;
   return {
-    ...brought(brought(before, { piles: ways.flatMap((w) => w.piles) }), { marks: ways.flatMap((w) => w.marks) }),
+    ...brought(brought(before, { piles: ways.flatMap((w) => w.piles) }), {
+      marks: ways.flatMap((w) => w.marks),
+    }),
     numbers: first.numbers.filter((n) => others.every((way) => way.numbers.includes(n))),
   };
 }

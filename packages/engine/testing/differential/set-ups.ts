@@ -16,7 +16,9 @@ export function makeSetUp(dice: Dice): { cards: Card[]; setUp: SetUp } {
     up: bit([0, dice.below(2), i % 2, i === 0 ? 1 : 0][faces]),
     end: bit(ends === 0 ? 0 : dice.below(2)),
   }));
-  const others = [[], [], ['pile 1'], ['pile 1', 'pile 2'], ['left'], ['table', 'pile 2']][dice.weighted([40, 25, 12, 10, 8, 5])];
+  const others = [[], [], ['pile 1'], ['pile 1', 'pile 2'], ['left'], ['table', 'pile 2']][
+    dice.weighted([40, 25, 12, 10, 8, 5])
+  ];
   const piles = [{ name: 'packet', cards: lying }];
   for (const name of others) {
     const from = piles[0].cards;

@@ -5,7 +5,7 @@ import type { Node, Walk } from './walk.ts';
  * null when a repetition makes them endless.
  */
 export function performances(walk: Walk): bigint | null {
-  const ends = (node: Node): boolean => node.next.is !== 'ways';
+  const ends = (node: Node): boolean => node.is !== 'ways';
   const before = new Map<Node, Node[]>();
   for (const node of walk.nodes) for (const to of node.to) before.set(to, [...(before.get(to) ?? []), node]);
   // A circle matters only when one can leave it for an end.

@@ -1,12 +1,25 @@
 import type { Trouble } from '../../src/base/diagnostic.ts';
-import type { Result } from '../../src/base/result.ts';
+import { good, type Result } from '../../src/base/result.ts';
 import type { Exit, Meaning } from '../../src/claims/claim.ts';
-import { holds } from '../../src/claims/formula.ts';
+import { holds, type Formula } from '../../src/claims/formula.ts';
+import { meaningOf } from '../../src/claims/sentence.ts';
+import type { Sentence } from '../../src/routine/routine.ts';
+import type { Moment } from './machine.ts';
+import type { Start } from './starts.ts';
 import { layoutOfTable, slotsOfTable, type Bits } from './table.ts';
 import type { Node, Walk } from './walk.ts';
 
-/** What a sentence says where a performance ends. */
-export type MeaningAt = (exit: Exit) => Result<Meaning, Trouble>;
+/** What a sentence says where a performance ends; of "if ..., then ..." also the condition alone. */
+export type MeaningAt = (exit: Exit) => Result<Meaning & { readonly when?: Formula }, Trouble>;
+
+export function sentenceAt(sentence: Sentence): MeaningAt {
+  return (exit) => {
+    const meaning = meaningOf(sentence, exit);
+    if (!meaning.ok || sentence.says !== 'if') return meaning;
+    const when = meaningOf(sentence.when, exit);
+    return when.ok ? good({ ...meaning.value, when: when.value.formula }) : when;
+  };
+}
 
 export type Judged =
   | { readonly verdict: 'proved' }
@@ -24,16 +37,16 @@ export type Judged =
 
 /**
  * The verdict on one sentence: every exit of every start is looked at. A performance that gets stuck fails; where nothing
- * ends, or the sentence speaks of nothing at every end, it is empty.
+ * ends, or the sentence speaks of nothing at every end, or its condition is never met, it is empty.
  */
 export function judge(walks: readonly Walk[], meaningAt: MeaningAt, bits: Bits): Judged {
   const stuck = walks.flatMap((walk) => walk.stuck.map(({ node }) => node));
   const wrong: Node[] = [];
   let speaks = false;
   for (const walk of walks) {
-    const known = new Map<string, Meaning>();
+    const known = new Map<string, Meaning & { readonly when?: Formula }>();
     for (const node of walk.exits) {
-      const exit = exitOf(walk, node);
+      const exit = exitAt(walk.start, node.moment);
       const key = JSON.stringify([exit.layout, exit.numbers]);
       let meaning = known.get(key);
       if (meaning === undefined) {
@@ -42,7 +55,8 @@ export function judge(walks: readonly Walk[], meaningAt: MeaningAt, bits: Bits):
         known.set(key, (meaning = result.value));
       }
       const table = slotsOfTable(node.moment.table, walk.start.cards, bits);
-      if (meaning.vacuous !== true) speaks = true;
+      if (meaning.vacuous !== true && (meaning.when === undefined || holds(meaning.when, table)))
+        speaks = true;
       if (!holds(meaning.formula, table)) wrong.push(node);
     }
   }
@@ -57,11 +71,12 @@ export function judge(walks: readonly Walk[], meaningAt: MeaningAt, bits: Bits):
   return { verdict: speaks ? 'proved' : 'empty' };
 }
 
-export function exitOf(walk: Walk, node: Node): Exit {
+/** What is known of a table where a performance ends. */
+export function exitAt(start: Start, moment: Moment): Exit {
   return {
-    layout: layoutOfTable(node.moment.table),
-    numbers: node.moment.numbers,
-    cards: walk.start.cards,
-    start: walk.start.order,
+    layout: layoutOfTable(moment.table),
+    numbers: moment.numbers,
+    cards: start.cards,
+    start: start.order,
   };
 }

@@ -69,7 +69,8 @@ export function settle(moment: Moment): { readonly moment: Moment; readonly deci
         const [n, ...left] = top.left;
         frames = [...below, { ...top, left }];
         // A pile that has no cards when its turn comes is passed over.
-        if (moment.table.names.includes(`${top.step.stem} ${n}`)) frames = [...frames, listFrame(top.step.body)];
+        if (moment.table.names.includes(`${top.step.stem} ${n}`))
+          frames = [...frames, listFrame(top.step.body)];
         numbers = { ...numbers, [name]: n };
       }
       continue;

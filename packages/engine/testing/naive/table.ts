@@ -1,7 +1,7 @@
 import type { Card } from '../../src/cards/card.ts';
 import type { SlotView } from '../../src/claims/formula.ts';
 import type { TableView } from '../../src/moves/move.ts';
-import type { Action } from '../../src/pictures/actions.ts';
+import type { Action, Carry, Mark } from '../../src/pictures/actions.ts';
 import type { Layout } from '../../src/pictures/layout.ts';
 
 /**
@@ -11,11 +11,12 @@ import type { Layout } from '../../src/pictures/layout.ts';
 export interface Table {
   /** Names of the piles that have cards, sorted. */
   readonly names: readonly string[];
-  /** For each of them its cards, top first: `card id * 65536 + bits`. */
+  /** For each of them its cards, top first: the card's id above its bits. */
   readonly piles: readonly (readonly number[])[];
 }
 
-const BITS = 65536;
+// The low sixteen bits of a lying card are its bits, and what is above them is the card.
+const BITS = 16;
 
 /** Which bit of a lying card stands for which word; grows as words are met. */
 export class Bits {
@@ -24,20 +25,21 @@ export class Bits {
   mask(bit: string): number {
     let at = this.names.indexOf(bit);
     if (at < 0) at = this.names.push(bit) - 1;
+    if (at >= BITS) throw new Error(`too many kinds of marks: ${this.names.join(' ')}`);
     return 1 << at;
   }
 }
 
 export function lying(card: number, up: number, end: number): number {
-  return card * BITS + up + 2 * end;
+  return (card << BITS) | up | (end << 1);
 }
 
 export function cardOf(lies: number): number {
-  return Math.floor(lies / BITS);
+  return lies >> BITS;
 }
 
 export function bitsOf(lies: number): number {
-  return lies % BITS;
+  return lies & 0xffff;
 }
 
 export function tableOf(piles: Iterable<readonly [string, readonly number[]]>): Table {
@@ -49,46 +51,48 @@ export function tableOf(piles: Iterable<readonly [string, readonly number[]]>): 
 /** The table after the actions, done one after the other. Throws when an action speaks of cards that are not there. */
 export function act(table: Table, actions: readonly Action[], bits: Bits): Table {
   if (actions.length === 0) return table;
-  const piles = new Map<string, number[]>();
-  table.names.forEach((name, i) => piles.set(name, [...table.piles[i]]));
+  const names = [...table.names];
+  const piles = table.piles.map((cards) => [...cards]);
   const pile = (name: string): number[] => {
-    const cards = piles.get(name) ?? [];
-    piles.set(name, cards);
-    return cards;
+    let at = names.indexOf(name);
+    if (at < 0) {
+      at = names.push(name) - 1;
+      piles.push([]);
+    }
+    return piles[at];
   };
   for (const action of actions) {
     if (action.count === 0) continue;
-    const name = action.do === 'carry' ? action.from : action.pile;
-    const there = pile(name).length;
-    if (action.count < 0 || action.at < 0 || action.at + action.count > there)
-      throw new Error(`${JSON.stringify(action)} with ${there} cards in ${name}`);
-    if (action.do === 'mark') {
-      const mask = bits.mask(action.bit);
-      const cards = pile(name);
-      for (let i = action.at; i < action.at + action.count; i++) {
-        const has = (bitsOf(cards[i]) & mask) !== 0;
-        const shall = action.op === 'toggle' ? !has : action.op === 'set';
-        if (has !== shall) cards[i] += shall ? mask : -mask;
-      }
-      continue;
-    }
-    const lifted = pile(name).splice(action.at, action.count);
-    // Turning over upsets the order and the sides; so does reversing the order alone, but for the sides.
-    if (action.reversed === true) lifted.reverse();
-    if (action.turned !== undefined) lifted.reverse();
-    const flipped = lifted.map((lies) => {
-      let of = bitsOf(lies);
-      if (action.turned !== undefined) of ^= 1;
-      if (action.turned === 'end') of ^= 2;
-      if (action.spun === true) of ^= 2;
-      return lies - bitsOf(lies) + of;
-    });
-    const target = pile(action.to);
-    if (action.into < 0 || action.into > target.length)
-      throw new Error(`${JSON.stringify(action)} with ${target.length} cards in ${action.to}`);
-    target.splice(action.into, 0, ...flipped);
+    const source = pile(action.do === 'carry' ? action.from : action.pile);
+    if (action.count < 0 || action.at < 0 || action.at + action.count > source.length)
+      throw new Error(`${JSON.stringify(action)} with ${source.length} cards there`);
+    if (action.do === 'carry') carryOver(action, source, pile(action.to));
+    else putMarks(action, source, bits.mask(action.bit));
   }
-  return tableOf(piles);
+  return tableOf(names.map((name, i) => [name, piles[i]]));
+}
+
+function carryOver(action: Carry, source: number[], target: number[]): void {
+  const lifted = source.splice(action.at, action.count);
+  // Turning over upsets the order and the sides; so does reversing the order alone, but for the sides.
+  if (action.reversed === true) lifted.reverse();
+  if (action.turned !== undefined) lifted.reverse();
+  for (let i = 0; i < lifted.length; i++) {
+    if (action.turned !== undefined) lifted[i] ^= 1;
+    if (action.turned === 'end') lifted[i] ^= 2;
+    if (action.spun === true) lifted[i] ^= 2;
+  }
+  if (action.into < 0 || action.into > target.length)
+    throw new Error(`${JSON.stringify(action)} with ${target.length} cards there`);
+  target.splice(action.into, 0, ...lifted);
+}
+
+function putMarks(action: Mark, cards: number[], mask: number): void {
+  for (let i = action.at; i < action.at + action.count; i++) {
+    if (action.op === 'toggle') cards[i] ^= mask;
+    else if (action.op === 'set') cards[i] |= mask;
+    else cards[i] &= ~mask;
+  }
 }
 
 export function layoutOfTable(table: Table): Layout {

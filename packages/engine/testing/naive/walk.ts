@@ -3,10 +3,10 @@ import type { Key } from '../../src/moves/move.ts';
 import type { Routine } from '../../src/routine/routine.ts';
 import { pack } from './cost.ts';
 import { Heap } from './heap.ts';
-import { listFrame, MomentKeys, type Moment } from './machine.ts';
+import { listFrame, MomentKeys, settle, type Moment } from './machine.ts';
 import { startsOf, type Start } from './starts.ts';
 import { tableKey, type Bits } from './table.ts';
-import { stand, type Next } from './ways-on.ts';
+import { nextOf, type Next } from './ways-on.ts';
 
 /** More tables than the caller wants to wait for. */
 export class TooBig extends Error {}
@@ -14,7 +14,8 @@ export class TooBig extends Error {}
 /** One moment with one table, reached in the cheapest way there is. */
 export interface Node {
   readonly moment: Moment;
-  readonly next: Next;
+  /** What can happen here, known when the node is left. */
+  is: Next['is'] | 'not yet left';
   cost: number;
   /** How it was reached; null for the start. */
   from: { readonly node: Node; readonly key: Key } | null;
@@ -59,12 +60,12 @@ export function walkFrom(routine: Pick<Working, 'steps'>, start: Start, bits: Bi
   const known = new Map<string, Node>();
   const queue = new Heap<{ readonly node: Node; readonly cost: number }>();
   const meet = (at: Moment, cost: number, from: Node['from']): Node => {
-    const { moment, next } = stand(at, start.cards, bits);
+    const { moment } = settle(at);
     const key = `${keys.place(moment)}\n${tableKey(moment.table)}`;
     let node = known.get(key);
     if (node === undefined) {
       if (known.size >= most) throw new TooBig(`more than ${most} nodes`);
-      known.set(key, (node = { moment, next: next(), cost, from, to: [] }));
+      known.set(key, (node = { moment, is: 'not yet left', cost, from, to: [] }));
     } else if (cost < node.cost) {
       node.cost = cost;
       node.from = from;
@@ -81,10 +82,12 @@ export function walkFrom(routine: Pick<Working, 'steps'>, start: Start, bits: Bi
     // Reached more cheaply in the meantime.
     if (cost > node.cost) continue;
     nodes.push(node);
-    if (node.next.is === 'exit') exits.push(node);
-    else if (node.next.is === 'stuck') stuck.push({ node, trouble: node.next.trouble });
+    const next = nextOf(node.moment, start.cards, bits);
+    node.is = next.is;
+    if (next.is === 'exit') exits.push(node);
+    else if (next.is === 'stuck') stuck.push({ node, trouble: next.trouble });
     else
-      for (const way of node.next.ways) {
+      for (const way of next.ways) {
         const more = pack(way.off, way.begins ? 1 : 0, way.option ? 1 : 0);
         node.to.push(meet(way.to, cost + more, { node, key: way.key }));
       }

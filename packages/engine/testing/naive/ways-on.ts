@@ -22,24 +22,16 @@ export type Next =
   | { readonly is: 'stuck'; readonly trouble: Trouble }
   | { readonly is: 'ways'; readonly ways: readonly WayOn[] };
 
-/** A settled moment and what can happen at it. */
-export interface Standing {
-  readonly moment: Moment;
-  readonly next: () => Next;
-}
-
 /** Everything that can happen at a moment, in the order in which moves list it. */
-export function stand(at: Moment, cards: readonly Card[], bits: Bits): Standing {
+export function nextOf(at: Moment, cards: readonly Card[], bits: Bits): Next {
   const { moment, decision } = settle(at);
   switch (decision.decide) {
     case 'nothing: it is over':
-      return { moment, next: () => ({ is: 'exit' }) };
-    case 'way': {
-      const ways = decision.ways.map((way) => ({ ...way, begins: false, option: false }));
-      return { moment, next: () => ({ is: 'ways', ways }) };
-    }
+      return { is: 'exit' };
+    case 'way':
+      return { is: 'ways', ways: decision.ways.map((way) => ({ ...way, begins: false, option: false })) };
     case 'move':
-      return { moment, next: () => waysOfMove(moment, decision.step, cards, bits) };
+      return waysOfMove(moment, decision.step, cards, bits);
   }
 }
 

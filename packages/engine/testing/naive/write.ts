@@ -20,11 +20,23 @@ const NOWHERE = { number: '', range: { from: 0, to: 0 } };
 
 const NAMES: Names = {
   ...SAMPLE_NAMES,
-  piles: [...SAMPLE_NAMES.piles, 'pile 4', 'pile 5', 'pile 6', 'pile 7', 'hand', 'rest', 'upper', 'lower'],
+  piles: [
+    ...SAMPLE_NAMES.piles,
+    ...['hand', 'rest', 'upper', 'lower', 'pocket'],
+    ...Array.from({ length: 60 }, (_, i) => `pile ${i + 1}`),
+  ],
 };
+
+const read = new Map<string, MoveStep>();
 
 /** The one move that a sentence is. */
 export function move(sentence: string): MoveStep {
+  let step = read.get(sentence);
+  if (step === undefined) read.set(sentence, (step = readMove(sentence)));
+  return step;
+}
+
+function readMove(sentence: string): MoveStep {
   const found = MOVES.flatMap((m) => readAs(m, sentence, NAMES).map((args) => ({ move: m.id, args })));
   const different = new Set(found.map((f) => JSON.stringify(f)));
   if (different.size !== 1)

@@ -13,6 +13,11 @@ export interface Came {
 
 const MOST = 2_000_000;
 
+/** 1 to n. */
+export function cards(n: number): number[] {
+  return Array.from({ length: n }, (_, i) => i + 1);
+}
+
 /** The packet after every performance on n cards, all face down and ends alike at first; each arrangement once. */
 export function outcomes(n: number, ...written: readonly (string | Step)[]): Came[][] {
   const found = new Map<string, Came[]>();
@@ -31,13 +36,19 @@ export function exits(n: number, ...written: readonly (string | Step)[]): readon
 export function exitsFrom(table: string, ...written: readonly (string | Step)[]): readonly Node[] {
   const [walk] = walkAll(working(table, ...written), MOST, new Bits());
   if (walk.stuck.length > 0)
-    throw new Error(`stuck: ${JSON.stringify(walk.stuck[0].trouble)} after ${keysTo(walk.stuck[0].node).join(' ')}`);
+    throw new Error(
+      `stuck: ${JSON.stringify(walk.stuck[0].trouble)} after ${keysTo(walk.stuck[0].node).join(' ')}`,
+    );
   return walk.exits;
 }
 
 export function packetOf(table: Table, pile = 'packet'): Came[] {
   const cards = table.piles[table.names.indexOf(pile)] ?? [];
-  return cards.map((lies) => ({ from: cardOf(lies) + 1, up: bitsOf(lies) & 1, end: (bitsOf(lies) >> 1) & 1 }));
+  return cards.map((lies) => ({
+    from: cardOf(lies) + 1,
+    up: bitsOf(lies) & 1,
+    end: (bitsOf(lies) >> 1) & 1,
+  }));
 }
 
 /** The one order there is, as old places from the top. */
@@ -59,14 +70,14 @@ export function orderAfter(
 }
 
 /** First one order, then another: old places from the top. */
-export function then(first: readonly number[], second: readonly number[]): number[] {
+export function followedBy(first: readonly number[], second: readonly number[]): number[] {
   return second.map((place) => first[place - 1]);
 }
 
 /** How often an order must be repeated to give back the packet. */
 export function timesToRestore(order: readonly number[]): number {
   let times = 1;
-  for (let now = order; now.some((from, i) => from !== i + 1); now = then(now, order)) times++;
+  for (let now = order; now.some((from, i) => from !== i + 1); now = followedBy(now, order)) times++;
   return times;
 }
 

@@ -52,10 +52,14 @@ function ofMates(name: string, pairings: (n: number) => readonly ((p: number) =>
   return {
     name,
     starts: (n) =>
-      pairings(n).map((mate) =>
-        faceDown(Array.from({ length: n }, (_, i) => Math.min(i + 1, mate(i + 1)))),
+      pairings(n).map((mate) => faceDown(Array.from({ length: n }, (_, i) => Math.min(i + 1, mate(i + 1))))),
+    has: (packet) =>
+      pairings(packet.length).some((mate) =>
+        paired(
+          packet.map(({ x }) => x),
+          mate,
+        ),
       ),
-    has: (packet) => pairings(packet.length).some((mate) => paired(packet.map(({ x }) => x), mate)),
   };
 }
 
@@ -69,7 +73,11 @@ function ofFaces(name: string, related: (f: readonly number[], x: readonly numbe
           .filter((f) => related(f, x))
           .map((f) => x.map((one, i) => ({ x: one, up: f[i], end: 0 }))),
       ),
-    has: (packet) => related(packet.map(({ up }) => up), packet.map(({ x }) => x)),
+    has: (packet) =>
+      related(
+        packet.map(({ up }) => up),
+        packet.map(({ x }) => x),
+      ),
   };
 }
 
@@ -84,8 +92,15 @@ function ofFacesAlone(
 ): Structure {
   return {
     name,
-    starts: (n) => words(n, 2).filter(starts).map((f) => f.map((up) => ({ x: 0, up, end: 0 }))),
-    has: (packet, start) => has(packet.map(({ up }) => up), start.map(({ up }) => up)),
+    starts: (n) =>
+      words(n, 2)
+        .filter(starts)
+        .map((f) => f.map((up) => ({ x: 0, up, end: 0 }))),
+    has: (packet, start) =>
+      has(
+        packet.map(({ up }) => up),
+        start.map(({ up }) => up),
+      ),
   };
 }
 
@@ -121,7 +136,9 @@ export const faceClassParity = ofFaces('S6 face-class parity', (f, x) =>
 );
 
 /** f + x the same for all. */
-export const classByFace = ofFaces('S7 class shown by face', (f, x) => constant(f.map((up, i) => (up + x[i]) % 2)));
+export const classByFace = ofFaces('S7 class shown by face', (f, x) =>
+  constant(f.map((up, i) => (up + x[i]) % 2)),
+);
 
 /** Each block of k from the top shows k classes once each. */
 export function blockForm(k: number): Structure {
@@ -171,7 +188,9 @@ export const faceUpCount = ofFacesAlone(
 export const placeParity: Structure = {
   name: 'S11 parity of a place',
   starts: (n) =>
-    Array.from({ length: n }, (_, p) => Array.from({ length: n }, (_c, i) => (i === p ? 1 : 0))).map(faceDown),
+    Array.from({ length: n }, (_, p) => Array.from({ length: n }, (_c, i) => (i === p ? 1 : 0))).map(
+      faceDown,
+    ),
   has: (packet, start) => placeOf(packet, 1) % 2 === placeOf(start, 1) % 2,
 };
 

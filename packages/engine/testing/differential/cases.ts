@@ -1,0 +1,78 @@
+import fc from 'fast-check';
+import type { Ending, Routine, Sentence } from '../../src/routine/routine.ts';
+import { judge, sentenceAt, type Judged } from '../naive/judge.ts';
+import { startsOf } from '../naive/starts.ts';
+import { Bits } from '../naive/table.ts';
+import { startMoment, TooBig, walkAll, type Walk } from '../naive/walk.ts';
+import { Dice } from './dice.ts';
+import { Maker } from './routines.ts';
+import type { Scope } from './scope.ts';
+import { makeSentence } from './sentences.ts';
+import { makeSetUp } from './set-ups.ts';
+
+/** A small routine, everything that can happen in it, and the verdict on every sentence of its ending. */
+export interface Case {
+  readonly routine: Routine;
+  readonly walks: readonly Walk[];
+  readonly bits: Bits;
+  readonly judged: readonly Judged[];
+}
+
+export const MOST_NODES = 1500;
+const SENTENCES = 3;
+const CANDIDATES = 14;
+
+/** Decisions enough for any case. */
+export const rolls: fc.Arbitrary<number[]> = fc.noBias(
+  fc.array(fc.nat({ max: 65_535 }), { minLength: 0, maxLength: 600, size: 'max' }),
+);
+
+/** The case that these decisions make, or null when it has too many tables. */
+export function makeCase(list: readonly number[]): Case | null {
+  const dice = new Dice(list);
+  const bits = new Bits();
+  const { cards, setUp } = makeSetUp(dice);
+  const bare: Routine = { title: '', cards, setUp, steps: [], endings: [] };
+  const start = startMoment(bare, startsOf(bare)[0]);
+  const { names } = start.table;
+  const scope: Scope = { there: names, piles: names, numbers: [], marks: [], that: null, cards };
+  const length = 1 + dice.weighted([15, 40, 30, 15]);
+  const made = new Maker(dice, bits).sequence(length, { scope, moment: { ...start, frames: [] } }, 2);
+  const working: Routine = { ...bare, steps: made.steps };
+  let walks: Walk[];
+  try {
+    walks = walkAll(working, MOST_NODES, bits);
+  } catch (error) {
+    if (error instanceof TooBig) return null;
+    throw error;
+  }
+  const endings = makeEndings(walks, made.scope, bits, dice);
+  const routine: Routine = { ...working, endings: endings.map(({ sentence }, i) => ending(sentence, i)) };
+  return { routine, walks, bits, judged: endings.map(({ judged }) => judged) };
+}
+
+function ending(sentence: Sentence, i: number): Ending {
+  return { text: `sentence ${i + 1}`, range: { from: i, to: i }, sentence };
+}
+
+interface Candidate {
+  readonly sentence: Sentence;
+  readonly judged: Judged;
+}
+
+/** Sentences chosen by what is true of the walk: some that hold, some that fail, some as they come. */
+function makeEndings(walks: readonly Walk[], scope: Scope, bits: Bits, dice: Dice): Candidate[] {
+  const candidates: Candidate[] = [];
+  for (let i = 0; i < CANDIDATES; i++) {
+    const sentence = makeSentence(scope, dice);
+    const judged = judge(walks, sentenceAt(sentence), bits);
+    if (judged.verdict !== 'senseless') candidates.push({ sentence, judged });
+  }
+  const chosen: Candidate[] = [];
+  const wanted = ['proved', 'refuted', dice.chance(50) ? 'proved' : 'any'].slice(0, SENTENCES);
+  for (const verdict of wanted) {
+    const at = candidates.findIndex(({ judged }) => verdict === 'any' || judged.verdict === verdict);
+    if (at >= 0) chosen.push(...candidates.splice(at, 1));
+  }
+  return chosen;
+}

@@ -1,0 +1,114 @@
+import { holds, type Formula } from '../../src/claims/formula.ts';
+import { layoutOf } from '../../src/pictures/layout.ts';
+import type { Failure, SentenceDecision } from '../../src/proving/decision.ts';
+import { COST_OFF, COST_STEP } from '../../src/routine/graph.ts';
+import type { Routine, Sentence } from '../../src/routine/routine.ts';
+import { pack, unpack } from '../naive/cost.ts';
+import { exitAt, sentenceAt, type Judged } from '../naive/judge.ts';
+import { replay } from '../naive/replay.ts';
+import type { Start } from '../naive/starts.ts';
+import { layoutOfTable, lying, slotsOfTable, tableKey, tableOf } from '../naive/table.ts';
+import type { Case } from './cases.ts';
+
+/** What the engine said of one sentence against what the walk found; throws with the difference. */
+export function compare(made: Case, index: number, decided: SentenceDecision): void {
+  const judged = made.judged[index];
+  const { sentence } = made.routine.endings[index];
+  if (decided.verdict !== judged.verdict)
+    throw new Error(`engine: ${decided.verdict} (${decided.method}), walk: ${describe(judged)}`);
+  if (judged.verdict === 'refuted') {
+    if (decided.failure === undefined) throw new Error('refuted without a failing performance');
+    fails(made, sentence, decided.failure, judged);
+  }
+}
+
+function describe(judged: Judged): string {
+  return judged.verdict === 'refuted' ? `refuted at ${JSON.stringify(unpack(judged.cost))}` : judged.verdict;
+}
+
+/** The engine's failing performance is possible, fails, and is the cheapest there is. */
+function fails(
+  made: Case,
+  sentence: Sentence,
+  failure: Failure,
+  judged: Judged & { verdict: 'refuted' },
+): void {
+  const { routine, bits } = made;
+  const start = startOf(made, failure);
+  const keys = failure.way.path.filter((edge) => edge.kind !== 'set-up').map((edge) => edge.key);
+  const { end, moment, cost } = replay(routine, start, keys, bits);
+  const said = pack(
+    Math.floor(failure.way.cost / COST_OFF),
+    Math.floor((failure.way.cost % COST_OFF) / COST_STEP),
+    failure.way.cost % COST_STEP,
+  );
+  const where = `keys ${JSON.stringify(keys)}`;
+  if (said !== cost) throw new Error(`cost said ${show(said)}, done ${show(cost)}, ${where}`);
+  if (failure.shortest && cost !== judged.cost)
+    throw new Error(`cost ${show(cost)}, least ${show(judged.cost)}, ${where}`);
+  if (end === 'under way') throw new Error(`the failing performance does not end: ${where}`);
+  if ((end === 'stuck') !== (failure.stuck !== undefined)) throw new Error(`it is ${end} after ${where}`);
+  if (end === 'exit') {
+    const meaning = sentenceAt(sentence)(exitAt(start, moment));
+    if (!meaning.ok) throw new Error(`the sentence makes no sense after ${where}`);
+    if (holds(meaning.value.formula, slotsOfTable(moment.table, start.cards, bits)))
+      throw new Error(`the sentence is true after ${where}`);
+  }
+}
+
+const show = (cost: number): string => JSON.stringify(unpack(cost));
+
+/** The start the engine speaks of, its own exchanges and turns done by hand, found among those there are. */
+function startOf(made: Case, { way }: Failure): Start {
+  const layout = layoutOf(made.routine.setUp.piles.map((pile) => [pile.name, pile.cards.length] as const));
+  let slot = 0;
+  const piles = new Map(
+    layout.names.map((name, i) => {
+      const slots = Array.from({ length: layout.sizes[i] }, () => slot++);
+      return [
+        name,
+        slots.map((s) => lying(way.start.cards[s].id, way.start.bits[s] & 1, (way.start.bits[s] >> 1) & 1)),
+      ];
+    }),
+  );
+  for (const edge of way.path) {
+    if (edge.kind !== 'set-up' || edge.key === 'begin') continue;
+    const [, what, name, place] = /^(swap|turn) (.+) (\d+)$/.exec(String(edge.key)) ?? [];
+    const pile = piles.get(name);
+    if (pile === undefined) throw new Error(`the set-up does ${String(edge.key)}`);
+    const at = Number(place);
+    if (what === 'turn') pile[at] ^= 1;
+    else [pile[at], pile[at + 1]] = [pile[at + 1], pile[at]];
+  }
+  const key = tableKey(tableOf(piles));
+  const asThese = (start: Start): boolean =>
+    way.start.cards.every((card) => JSON.stringify(start.cards[card.id]) === JSON.stringify(card));
+  const found = made.walks.find(({ start }) => tableKey(start.table) === key && asThese(start));
+  if (found === undefined) throw new Error('the engine starts from a table that the set-up does not allow');
+  return found.start;
+}
+
+/** True when a formula is a conjunction of equations. */
+export function isEquations(formula: Formula): boolean {
+  return (
+    formula.is === 'equal' ||
+    formula.is === 'known' ||
+    (formula.is === 'and' && formula.parts.every(isEquations))
+  );
+}
+
+/** True when the sentence is a conjunction of equations wherever a performance ends. */
+export function isEquationsEverywhere({ walks }: Case, sentence: Sentence): boolean {
+  return walks.every(({ exits, start }) => {
+    const layouts = new Map(exits.map((node) => [JSON.stringify([layoutOfTable(node.moment.table), node.moment.numbers]), node]));
+    return [...layouts.values()].every((node) => {
+      const meaning = sentenceAt(sentence)(exitAt(start, node.moment));
+      return meaning.ok && isEquations(meaning.value.formula);
+    });
+  });
+}
+
+/** The routine as text, to be pasted into a test. */
+export function written(routine: Routine): string {
+  return JSON.stringify(routine);
+}
