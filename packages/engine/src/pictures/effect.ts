@@ -1,5 +1,5 @@
 import type { Action, Carry, Mark } from './actions.ts';
-import { firstSlot, layoutOf, type Layout } from './layout.ts';
+import { firstSlot, type Layout } from './layout.ts';
 
 /**
  * What a list of actions does to the slots. `from[s]` is the old slot of the card now in slot s; `ops[s]` holds two bits for
@@ -45,8 +45,10 @@ export function applyOp(value: number, op: number): number {
 }
 
 interface Work {
+  readonly name: string;
   slots: number[];
-  ops: number[];
+  /** Operations card by card; null while nothing was turned or marked. */
+  ops: number[] | null;
 }
 
 /**
@@ -54,58 +56,73 @@ interface Work {
  * that made it, so it throws.
  */
 export function effectOf(before: Layout, actions: readonly Action[], bits: BitKinds): Effect {
-  const piles = new Map<string, Work>();
-  let slot = 0;
+  const piles: Work[] = [];
+  let total = 0;
   for (let i = 0; i < before.names.length; i++) {
-    const slots: number[] = [];
-    for (let k = 0; k < before.sizes[i]; k++) slots.push(slot++);
-    piles.set(before.names[i], { slots, ops: new Array<number>(slots.length).fill(0) });
+    const size = before.sizes[i];
+    const slots = new Array<number>(size);
+    for (let k = 0; k < size; k++) slots[k] = total++;
+    piles.push({ name: before.names[i], slots, ops: null });
   }
   for (const action of actions) {
     if (action.do === 'carry') doCarry(piles, action);
     else doMark(piles, action, bits);
   }
-  const after = layoutOf([...piles].map(([name, work]) => [name, work.slots.length] as const));
-  const from = new Uint16Array(slot);
+  const same = piles.length === before.names.length && piles.every((work) => work.slots.length > 0);
+  if (!same) piles.sort((a, b) => (a.name < b.name ? -1 : 1));
+  const kept = same ? piles : piles.filter((work) => work.slots.length > 0);
+  const from = new Uint16Array(total);
   let ops: Uint32Array | null = null;
   let at = 0;
-  for (const name of after.names) {
-    const work = piles.get(name) as Work;
-    for (let k = 0; k < work.slots.length; k++, at++) {
-      from[at] = work.slots[k];
-      if (work.ops[k] !== 0) (ops ??= new Uint32Array(slot))[at] = work.ops[k];
-    }
+  for (const work of kept) {
+    from.set(work.slots, at);
+    if (work.ops?.some((op) => op !== 0) === true) (ops ??= new Uint32Array(total)).set(work.ops, at);
+    at += work.slots.length;
   }
-  return { after, from, ops };
+  const names = same ? before.names : kept.map((work) => work.name);
+  return { after: { names, sizes: kept.map((work) => work.slots.length) }, from, ops };
 }
 
-function doCarry(piles: Map<string, Work>, action: Carry): void {
-  if (action.count === 0) return;
-  const source = piles.get(action.from);
-  if (source === undefined || action.at < 0 || action.count < 0 || action.at + action.count > source.slots.length)
+function find(piles: readonly Work[], name: string): Work | undefined {
+  for (const work of piles) if (work.name === name) return work;
+  return undefined;
+}
+
+function opsOf(work: Work): number[] {
+  return (work.ops ??= new Array<number>(work.slots.length).fill(0));
+}
+
+function doCarry(piles: Work[], action: Carry): void {
+  const { at, count } = action;
+  if (count === 0) return;
+  const source = find(piles, action.from);
+  if (source === undefined || at < 0 || count < 0 || at + count > source.slots.length)
     throw new Error(`carry of missing cards: ${JSON.stringify(action)}`);
-  const slots = source.slots.splice(action.at, action.count);
-  const ops = source.ops.splice(action.at, action.count);
+  const change = (action.turned === undefined ? 0 : 1) | ((action.turned === 'end') !== (action.spun === true) ? 4 : 0);
+  if (change !== 0) opsOf(source);
+  const slots = source.slots.splice(at, count);
+  const ops = source.ops === null ? null : source.ops.splice(at, count);
   if ((action.reversed === true) !== (action.turned !== undefined)) {
     slots.reverse();
-    ops.reverse();
+    ops?.reverse();
   }
-  const change = (action.turned === undefined ? 0 : 1) | ((action.turned === 'end') !== (action.spun === true) ? 4 : 0);
-  if (change !== 0) for (let k = 0; k < ops.length; k++) ops[k] = composeOps(ops[k], change);
-  let target = piles.get(action.to);
-  if (target === undefined) piles.set(action.to, (target = { slots: [], ops: [] }));
+  if (change !== 0 && ops !== null) for (let k = 0; k < ops.length; k++) ops[k] = composeOps(ops[k], change);
+  let target = find(piles, action.to);
+  if (target === undefined) piles.push((target = { name: action.to, slots: [], ops: null }));
   if (action.into < 0 || action.into > target.slots.length)
     throw new Error(`carry to a missing place: ${JSON.stringify(action)}`);
+  if (ops !== null || target.ops !== null)
+    opsOf(target).splice(action.into, 0, ...(ops ?? new Array<number>(slots.length).fill(0)));
   target.slots.splice(action.into, 0, ...slots);
-  target.ops.splice(action.into, 0, ...ops);
 }
 
-function doMark(piles: Map<string, Work>, action: Mark, bits: BitKinds): void {
-  const work = piles.get(action.pile);
+function doMark(piles: readonly Work[], action: Mark, bits: BitKinds): void {
+  const work = find(piles, action.pile);
   if (work === undefined || action.at < 0 || action.at + action.count > work.slots.length)
     throw new Error(`mark on missing cards: ${JSON.stringify(action)}`);
   const op = (OP_CODE[action.op] << (2 * bits.indexOf(action.bit))) >>> 0;
-  for (let k = action.at; k < action.at + action.count; k++) work.ops[k] = composeOps(work.ops[k], op);
+  const ops = opsOf(work);
+  for (let k = action.at; k < action.at + action.count; k++) ops[k] = composeOps(ops[k], op);
 }
 
 /** The slot a place of a pile has, top = 0. */

@@ -37,8 +37,9 @@ function familyProof(decision: Decision, solved: Solved): FamilyProof {
     if (rows === undefined) return;
     locations[graph.locations[location].key] = rows.map((r) => {
       const sparse: number[] = [];
+      const vector = need.rows.vector(r);
       for (let i = 0; i < width; i++) {
-        const value = kernel.entry(need.rows[r].vector, i);
+        const value = kernel.entry(vector, i);
         if (value !== 0) sparse.push(i, value);
       }
       return sparse;

@@ -7,10 +7,9 @@ import type { Ending } from '../routine/routine.ts';
 import { classesOf, type Classes } from './classes.ts';
 import { emptyReason, NOTHING, type Meanings, type Question } from './question.ts';
 import type { Failure, Reads, SentenceDecision, Solved } from './decision.ts';
-import { pathOf } from './decide-linear.ts';
 import { exactSearch, type ExactResult } from './exact.ts';
 import { kernelFor } from './kernel.ts';
-import { needOf } from './need.ts';
+import { needOf, pathOf } from './need.ts';
 import { cheapestPath } from './paths.ts';
 import { equationsOf, problemsOf } from './problem.ts';
 import { regionFrom } from './region.ts';
@@ -172,16 +171,16 @@ export function decideWithLooks(question: Question, ending: Ending, meanings: Me
   let rows = 0;
   for (const problem of problemsOf(graph, starts.universe, region.ops, exits)) {
     const kernel = kernelFor(problem, graph.cards);
-    const need = needOf(problem, kernel, region, budget);
-    rows += need.rows.length;
+    const need = needOf(problem, kernel, graph, region, budget);
+    rows += need.rows.count;
     solved.push({ problem, kernel, need });
     for (const arrival of arrivals)
       for (const member of problem.members) {
         const vector = kernel.ofTable(member, arrival.table);
         // Rows at a location stand cheapest first.
-        const row = (need.at[arrival.location] ?? []).find((r) => kernel.value(need.rows[r].vector, vector) !== 0);
-        if (row === undefined || !better(arrival.cost + need.rows[row].cost)) continue;
-        extend(arrival, pathOf(need, need.rows[row]), need.rows[row].cost, undefined);
+        const row = (need.at[arrival.location] ?? []).find((r) => kernel.value(need.rows.vector(r), vector) !== 0);
+        if (row === undefined || !better(arrival.cost + need.rows.cost[row])) continue;
+        extend(arrival, pathOf(need, graph, row), need.rows.cost[row], undefined);
       }
   }
   return {

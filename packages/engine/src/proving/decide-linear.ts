@@ -1,9 +1,9 @@
+import type { Vector } from '../base/echelon.ts';
 import type { Ending } from '../routine/routine.ts';
-import type { Edge } from '../routine/graph.ts';
 import type { Question } from './question.ts';
 import type { Failure, SentenceDecision, Solved } from './decision.ts';
 import { kernelFor } from './kernel.ts';
-import { needOf, type Need, type NeedRow } from './need.ts';
+import { needOf, pathOf } from './need.ts';
 import { problemsOf, type equationsOf } from './problem.ts';
 import type { Region } from './region.ts';
 
@@ -26,18 +26,19 @@ export function decideLinear(
     const tables = starts.spanning.flatMap((table) =>
       problem.members.map((member) => ({ table, vector: kernel.ofTable(member, table) })),
     );
-    const broken = (row: NeedRow) => tables.find(({ vector }) => kernel.value(row.vector, vector) !== 0);
-    let found: NeedRow | undefined;
-    const need = needOf(problem, kernel, region, budget, (row) => {
-      if (failure !== undefined && row.cost >= failure.way.cost) return true;
-      if (row.location !== graph.start || broken(row) === undefined) return false;
-      found = row;
+    const broken = (row: Vector) => tables.find(({ vector }) => kernel.value(row, vector) !== 0);
+    let found = -1;
+    const need = needOf(problem, kernel, graph, region, budget, (location, vector, cost, number) => {
+      if (failure !== undefined && cost >= failure.way.cost) return true;
+      if (location !== graph.start || broken(vector) === undefined) return false;
+      found = number;
       return true;
     });
-    rows += need.rows.length;
-    if (found !== undefined) {
-      const start = broken(found)?.table ?? starts.base;
-      failure = { way: { start, path: pathOf(need, found), cost: found.cost }, stuck: undefined, shortest: true };
+    rows += need.rows.count;
+    if (found >= 0) {
+      const start = broken(need.rows.vector(found))?.table ?? starts.base;
+      const way = { start, path: pathOf(need, graph, found), cost: need.rows.cost[found] };
+      failure = { way, stuck: undefined, shortest: true };
     } else if (need.complete) solved.push({ problem, kernel, need });
   }
   return {
@@ -52,11 +53,4 @@ export function decideLinear(
     trials: undefined,
     reason: undefined,
   };
-}
-
-/** The edges from a row's location to the exit whose equation it is. */
-export function pathOf(need: Need, row: NeedRow): Edge[] {
-  const path: Edge[] = [];
-  for (let at = row; at.edge !== undefined; at = need.rows[at.parent]) path.push(at.edge);
-  return path;
 }

@@ -1,23 +1,15 @@
 import type { Budget } from '../base/budget.ts';
 import { echelonOver, type Echelon, type Vector } from '../base/echelon.ts';
 import { CostQueue } from '../base/heap.ts';
-import { BudgetEnded, type Edge, type Graph } from '../routine/graph.ts';
+import { BudgetEnded, type Graph } from '../routine/graph.ts';
+import { Kept, Waiting } from './kept.ts';
 import type { Kernel } from './kernel.ts';
 import type { Problem } from './problem.ts';
 
-/** A table that is really reached, kept because its vector is independent of cheaper ones at its location. */
-export interface HaveTable {
-  readonly location: number;
-  readonly vector: Vector;
-  readonly cost: number;
-  readonly edge: Edge | undefined;
-  /** Number of the kept table before the edge; at an entry -1 - (index of the entry vector). */
-  readonly parent: number;
-}
-
 /** What is certainly true at each location: exactly the equations that hold on all kept tables there. */
 export interface Have {
-  readonly tables: readonly HaveTable[];
+  /** Tables that are really reached; parent and edge lead back to the start, parent -1 - i at entry i. */
+  readonly tables: Kept;
   readonly at: readonly (readonly number[] | undefined)[];
   readonly bases: readonly (Echelon | undefined)[];
 }
@@ -40,42 +32,36 @@ export function haveOf(
   entries: readonly Entry[],
   budget: Budget,
 ): Have {
-  const tables: HaveTable[] = [];
+  const scratch = kernel.zero();
+  const vector = kernel.zero();
+  const tables = new Kept(scratch);
   const at: number[][] = [];
   const bases: Echelon[] = [];
   const queue = new CostQueue();
-  const waitEdge: (Edge | undefined)[] = [];
-  const waitTable: number[] = [];
-  const wait = (edge: Edge | undefined, table: number, cost: number): void => {
-    queue.push(waitEdge.length, cost);
-    waitEdge.push(edge);
-    waitTable.push(table);
-  };
-  entries.forEach((entry, i) => wait(undefined, i, entry.cost));
-  const scratch = kernel.zero();
-  const pushed = kernel.zero();
+  const waiting = new Waiting();
+  entries.forEach((entry, i) => queue.push(waiting.add(-1, i), entry.cost));
   while (queue.size > 0) {
     const cost = queue.nextCost();
     const item = queue.pop();
-    const edge = waitEdge[item];
-    let vector: Vector;
+    const edge = waiting.edge(item);
+    const origin = waiting.origin(item);
     let location: number;
-    if (edge === undefined) {
-      vector = entries[waitTable[item]].vector;
-      location = entries[waitTable[item]].location;
+    if (edge < 0) {
+      vector.set(entries[origin].vector);
+      location = entries[origin].location;
     } else {
-      vector = pushed;
-      kernel.push(tables[waitTable[item]].vector, edge, vector);
-      location = edge.to;
+      const along = graph.edges[edge];
+      location = along.to;
+      kernel.push(tables.vector(origin), along, vector);
     }
     if (!budget.spend()) throw new BudgetEnded('budget ended while working forward from the start');
     scratch.set(vector);
     if (!(bases[location] ??= echelonOver(problem.p, problem.width)).insert(scratch)) continue;
-    const parent = edge === undefined ? -1 - waitTable[item] : waitTable[item];
-    const number = tables.push({ location, vector: vector.slice(), cost, edge, parent }) - 1;
+    const number = tables.add(vector, location, edge < 0 ? -1 - origin : origin, edge, cost);
     (at[location] ??= []).push(number);
     if (graph.locations[location].looks) continue;
-    for (const next of graph.waysFrom(location, undefined, budget).edges) wait(next, number, cost + next.cost);
+    for (const next of graph.waysFrom(location, undefined, budget).edges)
+      queue.push(waiting.add(next.id, number), cost + next.cost);
   }
   return { tables, at, bases };
 }

@@ -38,7 +38,7 @@ export function momentsOf(decision: Decision, sentence: SentenceDecision, limits
     }
     solved = problemsOf(graph, starts.universe, region.ops, exits).map((problem) => {
       const kernel = kernelFor(problem, graph.cards);
-      return { problem, kernel, need: needOf(problem, kernel, region, budget) };
+      return { problem, kernel, need: needOf(problem, kernel, graph, region, budget) };
     });
   }
   return solved.map((one) => {
@@ -54,8 +54,8 @@ export function momentsOf(decision: Decision, sentence: SentenceDecision, limits
       solved: one,
       have,
       certainAt: (location) =>
-        nullspace((have.at[location] ?? []).map((i) => dense(have.tables[i].vector)), problem.width, problem.p),
-      neededAt: (location) => (need.at[location] ?? []).map((i) => dense(need.rows[i].vector)),
+        nullspace((have.at[location] ?? []).map((i) => dense(have.tables.vector(i))), problem.width, problem.p),
+      neededAt: (location) => (need.at[location] ?? []).map((i) => dense(need.rows.vector(i))),
     };
   });
 }

@@ -1,25 +1,16 @@
 import type { Budget } from '../base/budget.ts';
 import { echelonOver, type Echelon, type Vector } from '../base/echelon.ts';
 import { CostQueue } from '../base/heap.ts';
-import { BudgetEnded, type Edge } from '../routine/graph.ts';
+import { BudgetEnded, type Edge, type Graph } from '../routine/graph.ts';
+import { Kept, Waiting } from './kept.ts';
 import type { Kernel } from './kernel.ts';
 import type { Problem } from './problem.ts';
 import type { Region } from './region.ts';
 
-/** An equation that must hold at a location, kept because it does not follow from cheaper ones there. */
-export interface NeedRow {
-  readonly location: number;
-  readonly vector: Vector;
-  /** Cost of the way from here to the exit whose equation this is. */
-  readonly cost: number;
-  /** The edge it was pulled back along and the row it came from; -1 at an exit. */
-  readonly edge: Edge | undefined;
-  readonly parent: number;
-}
-
 /** What must be true at each location for the ending to be certain: the weakest requirement, as a basis of equations. */
 export interface Need {
-  readonly rows: readonly NeedRow[];
+  /** Equations, cheapest way to the exit first; parent and edge lead towards the exit, -1 there. */
+  readonly rows: Kept;
   /** Numbers of the rows at a location, cheapest first. */
   readonly at: readonly (readonly number[] | undefined)[];
   readonly bases: readonly (Echelon | undefined)[];
@@ -36,49 +27,51 @@ export interface Need {
 export function needOf(
   problem: Problem,
   kernel: Kernel,
+  graph: Graph,
   region: Region,
   budget: Budget,
-  until?: (row: NeedRow) => boolean,
+  until?: (location: number, vector: Vector, cost: number, number: number) => boolean,
 ): Need {
-  const rows: NeedRow[] = [];
+  const scratch = kernel.zero();
+  const vector = kernel.zero();
+  const rows = new Kept(scratch);
   const at: number[][] = [];
   const bases: Echelon[] = [];
   const queue = new CostQueue();
-  // What waits: an edge and the kept row to pull back along it, or a row of the ending itself.
-  const waitEdge: (Edge | undefined)[] = [];
-  const waitRow: number[] = [];
-  const wait = (edge: Edge | undefined, row: number, cost: number): void => {
-    queue.push(waitEdge.length, cost);
-    waitEdge.push(edge);
-    waitRow.push(row);
-  };
-  problem.rows.forEach((_, i) => wait(undefined, i, 0));
-  const scratch = kernel.zero();
-  const pulled = kernel.zero();
+  const waiting = new Waiting();
+  problem.rows.forEach((_, i) => queue.push(waiting.add(-1, i), 0));
   while (queue.size > 0) {
     const cost = queue.nextCost();
     const item = queue.pop();
-    const edge = waitEdge[item];
-    let vector: Vector;
+    const edge = waiting.edge(item);
+    const origin = waiting.origin(item);
     let location: number;
-    if (edge === undefined) {
-      const row = problem.rows[waitRow[item]];
-      vector = kernel.ofRow(row);
+    if (edge < 0) {
+      const row = problem.rows[origin];
+      vector.set(kernel.ofRow(row));
       location = row.exit;
     } else {
-      vector = pulled;
-      kernel.pull(rows[waitRow[item]].vector, edge, vector);
-      location = edge.from;
+      const along = graph.edges[edge];
+      location = along.from;
+      // A location that needs everything needs nothing more.
+      if (bases[location]?.rank === problem.width) continue;
+      kernel.pull(rows.vector(origin), along, vector);
     }
     if (!budget.spend()) throw new BudgetEnded('budget ended while working back from the ending');
     const basis = (bases[location] ??= echelonOver(problem.p, problem.width));
     scratch.set(vector);
     if (!basis.insert(scratch)) continue;
-    const row: NeedRow = { location, vector: vector.slice(), cost, edge, parent: edge === undefined ? -1 : waitRow[item] };
-    const number = rows.push(row) - 1;
+    const number = rows.add(vector, location, edge < 0 ? -1 : origin, edge, cost);
     (at[location] ??= []).push(number);
-    if (until?.(row) === true) return { rows, at, bases, complete: false };
-    for (const before of region.into[location] ?? []) wait(before, number, cost + before.cost);
+    if (until?.(location, vector, cost, number) === true) return { rows, at, bases, complete: false };
+    for (const before of region.into[location] ?? []) queue.push(waiting.add(before.id, number), cost + before.cost);
   }
   return { rows, at, bases, complete: true };
+}
+
+/** The edges from a row's location to the exit whose equation it is. */
+export function pathOf(need: Need, graph: Graph, row: number): Edge[] {
+  const path: Edge[] = [];
+  for (let at = row; need.rows.edge[at] >= 0; at = need.rows.parent[at]) path.push(graph.edges[need.rows.edge[at]]);
+  return path;
 }
