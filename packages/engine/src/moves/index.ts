@@ -12,17 +12,24 @@ import { dealAll } from './deal-all.ts';
 import { dealPiles } from './deal-piles.ts';
 import { dealTurning } from './deal-turning.ts';
 import { deal } from './deal.ts';
+import { downUnderHeap } from './down-under-heap.ts';
+import { downUnderDeal } from './down-under.ts';
 import { exchangePiles } from './exchange-piles.ts';
 import { faro } from './faro.ts';
 import { fold } from './fold.ts';
 import { gatherBySkips } from './gather-by-skips.ts';
+import { gatherLines } from './gather-lines.ts';
 import { gatherOrder } from './gather-order.ts';
 import { gatherOutermost } from './gather-outermost.ts';
 import { gather } from './gather.ts';
 import { gilbreath } from './gilbreath.ts';
 import { handAcross } from './hand-across.ts';
 import { haymow } from './haymow.ts';
+import { layOut } from './lay-out.ts';
 import { leaveOrTurn } from './leave-or-turn.ts';
+import { milkPairs } from './milk-pairs.ts';
+import { milk } from './milk.ts';
+import { monge } from './monge.ts';
 import { moveCard } from './move-card.ts';
 import { nameNumber } from './name-number.ts';
 import { noteCard } from './note-card.ts';
@@ -45,6 +52,7 @@ import { swapCards } from './swap-cards.ts';
 import { takeOut } from './take-out.ts';
 import { transferLetters } from './transfer-letters.ts';
 import { transfer } from './transfer.ts';
+import { transpose } from './transpose.ts';
 import { turnAll } from './turn-all.ts';
 import { turnAlternate } from './turn-alternate.ts';
 import { turnAndRiffle } from './turn-and-riffle.ts';
@@ -71,17 +79,24 @@ export const MOVES: readonly Move[] = [
   dealAll,
   dealPiles,
   dealTurning,
+  downUnderDeal,
+  downUnderHeap,
   exchangePiles,
   faro,
   fold,
   gather,
   gatherBySkips,
+  gatherLines,
   gatherOrder,
   gatherOutermost,
   gilbreath,
   handAcross,
   haymow,
+  layOut,
   leaveOrTurn,
+  milk,
+  milkPairs,
+  monge,
   moveCard,
   nameNumber,
   noteCard,
@@ -104,6 +119,7 @@ export const MOVES: readonly Move[] = [
   takeOut,
   transfer,
   transferLetters,
+  transpose,
   turnAll,
   turnAlternate,
   turnAndRiffle,
