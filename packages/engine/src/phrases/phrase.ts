@@ -30,6 +30,9 @@ export type BlankTypes = Readonly<Record<string, Blank>>;
 // More partial readings than any sentence of the trade needs; keeps hostile text from costing time.
 const MOST_STEPS = 4000;
 
+/** Told of every part that was looked for at a token; null when the phrase was over there. For saying what was expected. */
+export type Tried = (part: Part | null, at: number) => void;
+
 /**
  * Reads a whole sentence by a phrase: the reading with the fewest troubles, preferring readings found first; or null.
  */
@@ -38,6 +41,7 @@ export function matchPhrase(
   tokens: readonly Token[],
   names: Names,
   types: BlankTypes,
+  tried?: Tried,
 ): Match | null {
   if (tokens.length === 0 || (phrase.first !== null && !phrase.first.has(tokens[0].text))) return null;
   let best: Match | null = null;
@@ -50,6 +54,7 @@ export function matchPhrase(
     if (++steps > MOST_STEPS) return true;
     if (k === parts.length) return then(at);
     const part = parts[k];
+    tried?.(part, at);
     const rest = (next: number): boolean => sequence(parts, k + 1, next, then);
     switch (part.part) {
       case 'words':
@@ -85,6 +90,7 @@ export function matchPhrase(
     return done;
   }
   sequence(phrase.parts, 0, 0, (at) => {
+    tried?.(null, at);
     if (at !== tokens.length) return false;
     if (best === null || troubles.length < best.troubles.length) {
       const found = Object.entries(args).filter(([, value]) => value !== undefined);
