@@ -13,7 +13,7 @@ import {
 import { matchPhrase } from '../src/phrases/phrase.ts';
 import { SAMPLE_NAMES } from '../src/phrases/blank.ts';
 import { BLANKS } from '../src/phrases/blanks.ts';
-import { tokenize } from '../src/phrases/tokens.ts';
+import { tokenize, type Token } from '../src/phrases/tokens.ts';
 import type { Args, Names } from '../src/phrases/values.ts';
 import type { Action } from '../src/pictures/actions.ts';
 import { applyOp, type BitKinds, type Effect } from '../src/pictures/effect.ts';
@@ -233,8 +233,8 @@ export function runMove(
 }
 
 /** Reads a sentence as this move: every reading without troubles, defaults filled in. */
-export function readAs(move: Move, sentence: string, names: Names = SAMPLE_NAMES): Args[] {
-  const tokens = tokenize(sentence);
+export function readAs(move: Move, sentence: string | readonly Token[], names: Names = SAMPLE_NAMES): Args[] {
+  const tokens = typeof sentence === 'string' ? tokenize(sentence) : sentence;
   return move.phrases.flatMap((phrase) => {
     const match = matchPhrase(phrase, tokens, names, BLANKS);
     return match === null || match.troubles.length > 0 ? [] : [{ ...move.defaults, ...match.args }];
@@ -268,4 +268,31 @@ export function perform(move: Move, sentence: string, before: string, choices: r
   if (next !== choices.length && run.end === 'done')
     throw new Error(`"${sentence}" asked for ${next} choices, not ${choices.length}`);
   return run;
+}
+
+/** Everything a sentence can lead to on a table, each outcome once, printed; `stuck` among them where a way does not go on. */
+export function everyOutcome(move: Move, sentence: string, before: string): Set<string> {
+  const table = parseTable(before);
+  const [args] = readAs(move, sentence, namesFor(table));
+  if (args === undefined) throw new Error(`${move.id} does not read "${sentence}"`);
+  const outcomes = new Set<string>();
+  const seen = new Set<string>();
+  const open: { readonly table: Table; readonly phase: Phase }[] = [{ table, phase: START }];
+  for (let here = open.pop(); here !== undefined; here = open.pop()) {
+    const place = `${here.phase} ${printTable(here.table)}`;
+    if (seen.has(place)) continue;
+    seen.add(place);
+    const options = move.options(args, viewOf(move, args, here.table, here.phase));
+    if (isStuck(options)) {
+      outcomes.add('stuck');
+      continue;
+    }
+    for (const { actions, next, set } of options) {
+      const after = actions.reduce(act, here.table);
+      const then = { ...after, numbers: { ...after.numbers, ...set } };
+      if (next === null) outcomes.add(printTable(then));
+      else open.push({ table: then, phase: next });
+    }
+  }
+  return outcomes;
 }
