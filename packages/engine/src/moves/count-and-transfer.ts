@@ -1,8 +1,10 @@
 import type { Amount, PileRef } from '../phrases/values.ts';
 import { phrase } from '../phrases/phrase.ts';
 import { carry, type Action } from '../pictures/actions.ts';
-import { called, cardCount, decided } from './handling.ts';
-import { allowed, defineMove, pileName, pileSize, stuck } from './move.ts';
+import { called, cardCount } from './handling.ts';
+import { defineMove, pileName, pileSize } from './move.ts';
+import { badName } from './name-number.ts';
+import { chooseNumber, isOpen } from './open.ts';
 
 type CountArgs = { pile: PileRef; count: Amount; how: 'on top' | 'beneath'; call?: string };
 
@@ -42,6 +44,7 @@ export const countAndTransfer = defineMove<CountArgs>({
     'With at least half the packet counted each time, three times bring the bottom card to the top, four restore.',
   synonyms: ['count out and put beneath'],
   brings: ({ call }) => ({ numbers: call === undefined ? [] : [call] }),
+  check: ({ call }) => (call === undefined ? [] : badName(call)),
   readings: () => [
     {
       word: 'count',
@@ -50,20 +53,14 @@ export const countAndTransfer = defineMove<CountArgs>({
     },
   ],
   options(args, view) {
-    const pile = pileName(args.pile, view);
-    const size = pileSize(args.pile, view);
-    const counts = allowed(args.count, 0, size, view);
-    if (counts.length === 0) return stuck('not-enough-cards', { pile, size });
-    return decided(
-      counts.map((k) => ({
-        key: k,
-        actions: countedThenRest(pile, k, size, args.how),
-        next: null,
-        ...called(args.call, k),
-      })),
-    );
+    return chooseNumber(args.count, args.pile, view, (k) => ({
+      actions: countedThenRest(pileName(args.pile, view), k, pileSize(args.pile, view), args.how),
+      next: null,
+      ...called(args.call, k),
+    }));
   },
-  say: (_args, [k]) => (k === 0 ? 'counts nothing' : `counts ${cardCount(Number(k))}`),
+  say: ({ count }, [k]) =>
+    !isOpen(count) ? '' : k === 0 ? 'counts nothing' : `counts ${cardCount(Number(k))}`,
   examples: [
     {
       before: '1 2 3 4 5 6 7 8',

@@ -1,8 +1,10 @@
 import type { Amount, PileRef } from '../phrases/values.ts';
 import { phrase } from '../phrases/phrase.ts';
 import { mark, type Action } from '../pictures/actions.ts';
-import { called, cardCount, dealSingly, decided, named } from './handling.ts';
-import { allowed, defineMove, pileName, pileSize, stuck } from './move.ts';
+import { called, cardCount, dealSingly, named } from './handling.ts';
+import { defineMove, pileName } from './move.ts';
+import { badName } from './name-number.ts';
+import { chooseNumber, isOpen } from './open.ts';
 
 type DealArgs = {
   pile: PileRef;
@@ -46,6 +48,7 @@ export const deal = defineMove<DealArgs>({
   caution: 'Dealing reverses, pushing off does not. Any number may be none or all.',
   synonyms: ['count', 'count off', 'deal off', 'deal until told to stop'],
   brings: ({ to, call }) => ({ piles: named(to), numbers: call === undefined ? [] : [call] }),
+  check: ({ call }) => (call === undefined ? [] : badName(call)),
   readings: () => [
     {
       word: 'deal',
@@ -54,21 +57,15 @@ export const deal = defineMove<DealArgs>({
     },
   ],
   options(args, view) {
-    const pile = pileName(args.pile, view);
     const to = pileName(args.to, view);
-    const size = pileSize(args.pile, view);
-    const counts = allowed(args.count, 0, size, view);
-    if (counts.length === 0) return stuck('not-enough-cards', { pile, size });
-    return decided(
-      counts.map((k) => ({
-        key: k,
-        actions: [...dealSingly(pile, k, to), ...showing(args.face, to, k)],
-        next: null,
-        ...called(args.call, k),
-      })),
-    );
+    return chooseNumber(args.count, args.pile, view, (k) => ({
+      actions: [...dealSingly(pileName(args.pile, view), k, to), ...showing(args.face, to, k)],
+      next: null,
+      ...called(args.call, k),
+    }));
   },
-  say: (_args, [k]) => (k === 0 ? 'deals nothing' : `deals ${cardCount(Number(k))}`),
+  say: ({ count }, [k]) =>
+    !isOpen(count) ? '' : k === 0 ? 'deals nothing' : `deals ${cardCount(Number(k))}`,
   examples: [
     {
       before: '1 2 3 4 5 6 7 8',

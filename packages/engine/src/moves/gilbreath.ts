@@ -1,9 +1,10 @@
 import type { Amount, PileRef } from '../phrases/values.ts';
 import { phrase } from '../phrases/phrase.ts';
 import { carry } from '../pictures/actions.ts';
-import { cardCount, decided, dealSingly } from './handling.ts';
+import { cardCount, dealSingly } from './handling.ts';
 import { dropNext, saidDrops } from './interleave.ts';
-import { allowed, defineMove, pileName, pileSize, START, stuck } from './move.ts';
+import { defineMove, pileName, pileSize, START } from './move.ts';
+import { chooseNumber } from './open.ts';
 
 type GilbreathArgs = { pile: PileRef; count: Amount };
 
@@ -48,15 +49,11 @@ export const gilbreath = defineMove<GilbreathArgs>({
         view,
       );
     const size = pileSize(args.pile, view);
-    const counts = allowed(args.count, 0, size, view);
-    if (counts.length === 0) return stuck('not-enough-cards', { pile, size });
-    return decided(
-      counts.map((k) => {
-        if (k === 0 || k === size) return { key: k, actions: dealSingly(pile, k, pile), next: null };
-        const actions = [...dealSingly(pile, k, '~dealt'), carry(pile, 0, size - k, '~rest', 0)];
-        return { key: k, actions, next: 'drop' };
-      }),
-    );
+    return chooseNumber(args.count, args.pile, view, (k) => {
+      if (k === 0 || k === size) return { actions: dealSingly(pile, k, pile), next: null };
+      const actions = [...dealSingly(pile, k, '~dealt'), carry(pile, 0, size - k, '~rest', 0)];
+      return { actions, next: 'drop' };
+    });
   },
   say: (_args, [k, ...drops]) =>
     `deals ${k === 0 ? 'nothing' : cardCount(Number(k))}${drops.length === 0 ? '' : ` and lets fall ${saidDrops(drops)}`}`,

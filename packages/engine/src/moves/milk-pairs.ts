@@ -4,6 +4,7 @@ import { phrase, same } from '../phrases/phrase.ts';
 import { decided, named } from './handling.ts';
 import { milked, type Above } from './milk.ts';
 import { allowed, defineMove, pileName, pileSize, stuck } from './move.ts';
+import { isOpen } from './open.ts';
 
 type MilkPairsArgs = { pile: PileRef; pairs: Amount; above: Above; to: PileRef };
 
@@ -41,7 +42,8 @@ export const milkPairs = defineMove<MilkPairsArgs>({
       counts.map((k) => ({ key: k, actions: milked(pile, size, k, args.above, to), next: null })),
     );
   },
-  say: (_args, [k]) => (k === 0 ? 'milks nothing' : `milks off ${k === 1 ? '1 pair' : `${k} pairs`}`),
+  say: ({ pairs }, [k]) =>
+    !isOpen(pairs) ? '' : k === 0 ? 'milks nothing' : `milks off ${k === 1 ? '1 pair' : `${k} pairs`}`,
   examples: [
     {
       before: '1 2 3 4 5 6 7 8',

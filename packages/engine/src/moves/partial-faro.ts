@@ -3,6 +3,7 @@ import { phrase } from '../phrases/phrase.ts';
 import { woven, type FaroWay } from './faro.ts';
 import { cardCount, decided } from './handling.ts';
 import { allowed, defineMove, pileName, pileSize, stuck } from './move.ts';
+import { isOpen } from './open.ts';
 
 type PartialFaroArgs = { pile: PileRef; count: Amount; way: FaroWay };
 
@@ -30,7 +31,8 @@ export const partialFaro = defineMove<PartialFaroArgs>({
     if (counts.length === 0) return stuck('too-many-to-weave', { pile, size });
     return decided(counts.map((k) => ({ key: k, actions: woven(pile, k, size, args.way), next: null })));
   },
-  say: (_args, [k]) => (k === 0 ? 'weaves nothing' : `weaves ${cardCount(Number(k))}`),
+  say: ({ count }, [k]) =>
+    !isOpen(count) ? '' : k === 0 ? 'weaves nothing' : `weaves ${cardCount(Number(k))}`,
   examples: [
     {
       before: '1 2 3 4 5 6 7 8',

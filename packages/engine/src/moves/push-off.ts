@@ -1,7 +1,9 @@
 import type { Amount, PileRef } from '../phrases/values.ts';
 import { phrase } from '../phrases/phrase.ts';
-import { called, cardCount, decided, named, pushOff } from './handling.ts';
-import { allowed, defineMove, pileName, pileSize, stuck } from './move.ts';
+import { called, cardCount, named, pushOff } from './handling.ts';
+import { defineMove, pileName } from './move.ts';
+import { badName } from './name-number.ts';
+import { chooseNumber, isOpen } from './open.ts';
 
 type PushOffArgs = { pile: PileRef; count: Amount; to: PileRef; call?: string };
 
@@ -28,24 +30,19 @@ export const pushOffCards = defineMove<PushOffArgs>({
   caution: 'Pushing off keeps the order, dealing one by one reverses it. Any number may be none or all.',
   synonyms: ['take off', 'take', 'thumb off'],
   brings: ({ to, call }) => ({ piles: named(to), numbers: call === undefined ? [] : [call] }),
+  check: ({ call }) => (call === undefined ? [] : badName(call)),
   readings: () => [
     { word: 'push off', taken: 'as one group, order kept', other: 'Deal ... cards to the table' },
   ],
   options(args, view) {
-    const pile = pileName(args.pile, view);
-    const size = pileSize(args.pile, view);
-    const counts = allowed(args.count, 0, size, view);
-    if (counts.length === 0) return stuck('not-enough-cards', { pile, size });
-    return decided(
-      counts.map((k) => ({
-        key: k,
-        actions: pushOff(pile, k, pileName(args.to, view)),
-        next: null,
-        ...called(args.call, k),
-      })),
-    );
+    return chooseNumber(args.count, args.pile, view, (k) => ({
+      actions: pushOff(pileName(args.pile, view), k, pileName(args.to, view)),
+      next: null,
+      ...called(args.call, k),
+    }));
   },
-  say: (_args, [k]) => (k === 0 ? 'takes nothing' : `takes ${cardCount(Number(k))}`),
+  say: ({ count }, [k]) =>
+    !isOpen(count) ? '' : k === 0 ? 'takes nothing' : `takes ${cardCount(Number(k))}`,
   examples: [
     {
       before: '1 2 3 4 5 6 7 8',

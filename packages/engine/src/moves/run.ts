@@ -1,8 +1,9 @@
 import type { Amount, PileRef } from '../phrases/values.ts';
 import { phrase } from '../phrases/phrase.ts';
 import { countedThenRest } from './count-and-transfer.ts';
-import { cardCount, decided } from './handling.ts';
-import { allowed, defineMove, pileName, pileSize, stuck } from './move.ts';
+import { cardCount } from './handling.ts';
+import { defineMove, pileName, pileSize } from './move.ts';
+import { chooseNumber, isOpen } from './open.ts';
 
 type RunArgs = { pile: PileRef; count: Amount };
 
@@ -24,15 +25,12 @@ export const run = defineMove<RunArgs>({
     'The same as counting that many cards and dropping the rest on top, though it looks like a shuffle.',
   synonyms: ['run and toss', 'run and throw'],
   options(args, view) {
-    const pile = pileName(args.pile, view);
-    const size = pileSize(args.pile, view);
-    const counts = allowed(args.count, 0, size, view);
-    if (counts.length === 0) return stuck('not-enough-cards', { pile, size });
-    return decided(
-      counts.map((k) => ({ key: k, actions: countedThenRest(pile, k, size, 'on top'), next: null })),
-    );
+    return chooseNumber(args.count, args.pile, view, (k) => ({
+      actions: countedThenRest(pileName(args.pile, view), k, pileSize(args.pile, view), 'on top'),
+      next: null,
+    }));
   },
-  say: (_args, [k]) => (k === 0 ? 'runs nothing' : `runs ${cardCount(Number(k))}`),
+  say: ({ count }, [k]) => (!isOpen(count) ? '' : k === 0 ? 'runs nothing' : `runs ${cardCount(Number(k))}`),
   examples: [
     {
       before: '1 2 3 4 5 6 7 8',

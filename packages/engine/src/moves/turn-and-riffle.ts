@@ -1,11 +1,12 @@
 import type { Block, PileRef } from '../phrases/values.ts';
 import { phrase } from '../phrases/phrase.ts';
-import { carry, type Action } from '../pictures/actions.ts';
-import { cardCount, decided } from './handling.ts';
+import { carry } from '../pictures/actions.ts';
+import { cardCount } from './handling.ts';
 import { dropNext, saidDrops, type Side } from './interleave.ts';
-import { allowed, defineMove, pileName, pileSize, START, stuck } from './move.ts';
+import { defineMove, pileName, pileSize, START } from './move.ts';
+import { chooseNumber, turned, turnReading, type How } from './open.ts';
 
-type TurnAndRiffleArgs = { pile: PileRef; block: Block; over: 'sideways' | 'end over end' };
+type TurnAndRiffleArgs = { pile: PileRef; block: Block; over: How };
 
 const ANY_TOP: Block = { end: 'top', cards: { of: 'any' } };
 const ANY_BOTTOM: Block = { end: 'bottom', cards: { of: 'any' } };
@@ -38,42 +39,26 @@ export const turnAndRiffle = defineMove<TurnAndRiffleArgs>({
     'it came from. Choices: how many are turned, then where each card falls from, from the bottom up.',
   caution: 'Turning has reversed the part already: do not deal it as well.',
   synonyms: ['face up into face down'],
-  readings: ({ over }) => [
-    {
-      word: 'turn over',
-      taken: over === 'sideways' ? 'sideways, like the page of a book' : 'end over end',
-      other:
-        over === 'sideways'
-          ? 'Turn over ... end over end and riffle them into the rest'
-          : 'Turn over ... and riffle them into the rest',
-    },
-  ],
+  readings: ({ over }) => turnReading(over),
   options(args, view) {
     const pile = pileName(args.pile, view);
     const upper: Side = { key: args.block.end === 'top' ? 'turned' : 'rest', pile: '~upper' };
     const lower: Side = { key: args.block.end === 'top' ? 'rest' : 'turned', pile: '~lower' };
     if (view.phase !== START) return dropNext([upper, lower], pile, view);
     const size = pileSize(args.pile, view);
-    const counts = allowed(args.block.cards, 0, size, view);
-    if (counts.length === 0) return stuck('not-enough-cards', { pile, size });
-    const turned = args.over === 'sideways' ? 'side' : 'end';
-    return decided(
-      counts.map((k) => {
-        if (k === 0 || k === size) {
-          const over: Action[] = k === 0 ? [] : [carry(pile, 0, k, pile, 0, { turned })];
-          return { key: k, actions: over, next: null };
-        }
-        const above = args.block.end === 'top' ? k : size - k;
-        return {
-          key: k,
-          actions: [
-            carry(pile, 0, above, upper.pile, 0, upper.key === 'turned' ? { turned } : {}),
-            carry(pile, 0, size - above, lower.pile, 0, lower.key === 'turned' ? { turned } : {}),
-          ],
-          next: 'drop',
-        };
-      }),
-    );
+    const over = turned(args.over);
+    return chooseNumber(args.block.cards, args.pile, view, (k) => {
+      if (k === 0) return { actions: [], next: null };
+      if (k === size) return { actions: [carry(pile, 0, k, pile, 0, over)], next: null };
+      const above = args.block.end === 'top' ? k : size - k;
+      return {
+        actions: [
+          carry(pile, 0, above, upper.pile, 0, upper.key === 'turned' ? over : {}),
+          carry(pile, 0, size - above, lower.pile, 0, lower.key === 'turned' ? over : {}),
+        ],
+        next: 'drop',
+      };
+    });
   },
   say: (_args, [k, ...drops]) =>
     `turns over ${k === 0 ? 'nothing' : cardCount(Number(k))}${drops.length === 0 ? '' : ` and lets fall ${saidDrops(drops)}`}`,
