@@ -92,8 +92,18 @@ export interface Move<A extends Args = Args> {
   /** Words in this sentence that the trade uses in two ways, and how they were taken. */
   readonly readings?: (args: A) => readonly Reading[];
   readonly looks?: Looking<A>;
+  /**
+   * True when the choice is made known by its nature: named, pointed to, said. The performer may then build on it, unless the
+   * sentence says it is secret.
+   */
+  readonly open?: boolean;
   /** Every way on at this moment, plainest first. Pure: the same view gives the same options. */
   readonly options: (args: A, view: View) => readonly Option[] | Stuck;
+  /**
+   * The cards that this mix leaves in an order as good as random when people do it blindly: then every order is taken as equally
+   * likely where a chance is asked for, instead of the options' weights.
+   */
+  readonly scatters?: (args: A, view: View) => { readonly pile: string; readonly at: number; readonly count: number };
   /** How many options there are, counted without listing, at START with these sizes; checked against the list. */
   readonly count?: (args: A, view: View) => number;
   /** The choices made during one run of the move, in the trade's words: `cut 5 cards`; empty when nothing was chosen. */

@@ -20,6 +20,7 @@ export function certify(decision: Decision, sentence: SentenceDecision): Sentenc
       return { text, proof: 'closed set', set: closedSet(decision, sentence, false) };
     case 'exact then linear':
       return { text, proof: 'closed set then invariant', set: closedSet(decision, sentence, true), families };
+    case 'rule':
     case 'trials':
       return null;
   }

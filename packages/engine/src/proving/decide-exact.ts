@@ -16,7 +16,7 @@ import { regionFrom } from './region.ts';
 import type { StartTable } from '../routine/starts.ts';
 
 /** What the working's own looks tell cards apart by. */
-function looksOf(graph: Graph): { attributes: Set<string>; bits: Set<string> } {
+export function looksOf(graph: Graph): { attributes: Set<string>; bits: Set<string> } {
   const attributes = new Set<string>();
   const bits = new Set<string>();
   const seen = new Set<number>([graph.program.start]);

@@ -51,6 +51,7 @@ export function decideLinear(
     states: 0,
     rows,
     trials: undefined,
+    rule: undefined,
     reason: undefined,
   };
 }

@@ -5,6 +5,7 @@ import { BudgetEnded, Graph } from '../routine/graph.ts';
 import type { Ending, Routine } from '../routine/routine.ts';
 import { worst, type Decision, type Failure, type SentenceDecision } from './decision.ts';
 import { decideExact, decideWithLooks } from './decide-exact.ts';
+import { decideGame, isGame } from './decide-game.ts';
 import { decideLinear } from './decide-linear.ts';
 import { countPerformances, cheapestPath } from './paths.ts';
 import { equationsOf } from './problem.ts';
@@ -33,11 +34,14 @@ export function decide(routine: Routine, limits: Limits = DEFAULT_LIMITS): Decis
   const troubles: { ending: Ending; trouble: Trouble }[] = [];
   const sentences: SentenceDecision[] = [];
   let stuck: Failure | undefined | null = null;
-  for (const ending of routine.endings) {
-    const meanings = new Meanings(ending.sentence, question);
+  const game = isGame(question, region);
+  const asked = routine.endings.map((ending) => ({ ending, meanings: new Meanings(ending.sentence, question) }));
+  const ruled = game ? decideGame(question, asked) : [];
+  for (const [i, { ending, meanings }] of asked.entries()) {
     let decision: SentenceDecision | undefined;
     try {
-      if (looks) decision = decideWithLooks(question, ending, meanings);
+      if (game) decision = ruled[i];
+      else if (looks) decision = decideWithLooks(question, ending, meanings);
       else if (region !== undefined) {
         if (stuck === null) stuck = cheapestStuck(question, region);
         decision = decideWithoutLooks(question, region, ending, meanings, stuck);
@@ -47,7 +51,7 @@ export function decide(routine: Routine, limits: Limits = DEFAULT_LIMITS): Decis
     }
     if (meanings.trouble !== undefined) troubles.push({ ending, trouble: meanings.trouble });
     decision ??= undecided(ending, trouble('budget-graph', { work: budget.spent }));
-    if (decision.verdict === 'undecided') decision = tryOut(question, meanings, decision);
+    if (decision.verdict === 'undecided' && !game) decision = tryOut(question, meanings, decision);
     sentences.push(decision);
   }
   return {

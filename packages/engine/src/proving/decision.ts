@@ -2,6 +2,7 @@ import type { Trouble } from '../base/diagnostic.ts';
 import type { Ending } from '../routine/routine.ts';
 import type { Graph } from '../routine/graph.ts';
 import type { Way } from './exact.ts';
+import type { RuleLine } from './game.ts';
 import type { Kernel } from './kernel.ts';
 import type { Need } from './need.ts';
 import type { Problem } from './problem.ts';
@@ -12,7 +13,7 @@ export const VERDICTS = ['refuted', 'undecided', 'empty', 'proved'] as const;
 export type VerdictName = (typeof VERDICTS)[number];
 
 /** How a sentence was settled: by sizes alone, by linear algebra, by the complete search, or by search up to the last look. */
-export type Method = 'sizes' | 'linear' | 'exact' | 'exact then linear' | 'trials';
+export type Method = 'sizes' | 'linear' | 'exact' | 'exact then linear' | 'rule' | 'trials';
 
 /** A real performance after which the sentence is false, or which gets stuck. */
 export interface Failure {
@@ -55,6 +56,8 @@ export interface SentenceDecision {
   /** Equations kept by linear algebra. */
   readonly rows: number;
   readonly trials: Trials | undefined;
+  /** What the performer does, where the working leaves choices to the performer and a rule for them works. */
+  readonly rule: readonly RuleLine[] | undefined;
   /** Why the sentence is empty or undecided. */
   readonly reason: Trouble | undefined;
 }

@@ -95,6 +95,7 @@ export const NOTHING = {
   states: 0,
   rows: 0,
   trials: undefined,
+  rule: undefined,
   reason: undefined,
 } as const;
 

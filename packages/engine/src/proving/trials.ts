@@ -1,20 +1,10 @@
+import { seeded } from '../base/seeded.ts';
 import { holds } from '../claims/formula.ts';
 import { BudgetEnded, type Edge } from '../routine/graph.ts';
 import type { Meanings, Question } from './question.ts';
 import type { SentenceDecision } from './decision.ts';
 import type { TableSlots } from '../routine/starts.ts';
 import { afterEdge, seenAt, slotView } from '../routine/table.ts';
-
-/** Numbers in [0, 1) that look random and repeat for the same seed (mulberry32, public domain). */
-export function seeded(seed: number): () => number {
-  let state = seed >>> 0;
-  return () => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let t = Math.imul(state ^ (state >>> 15), 1 | state);
-    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
-    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
-  };
-}
 
 // A random performance that has not ended by then is given up; it counts as no run.
 const MOST_STEPS = 20_000;
@@ -27,7 +17,8 @@ export function tryOut(question: Question, meanings: Meanings, decision: Sentenc
   const random = seeded(limits.seed);
   let runs = 0;
   for (let trial = 0; trial < limits.trials; trial++) {
-    let table: TableSlots = starts.base;
+    const start = starts.random(random);
+    let table: TableSlots = start;
     const path: Edge[] = [];
     let cost = 0;
     let location = graph.start;
@@ -38,14 +29,14 @@ export function tryOut(question: Question, meanings: Meanings, decision: Sentenc
           runs++;
           const meaning = meanings.at(location);
           if (meaning === null || holds(meaning.formula, slotView(table, graph))) break;
-          const way = { start: starts.base, path, cost };
+          const way = { start, path, cost };
           const failure = { way, stuck: undefined, shortest: false };
           const trials = { runs, failures: 1, seed: limits.seed };
           return { ...decision, verdict: 'refuted', method: 'trials', failure, trials, reason: undefined };
         }
         const ways = graph.waysFrom(location, seenAt(graph, here, slotView(table, graph)), question.budget);
         if (ways.stuck !== undefined) {
-          const failure = { way: { start: starts.base, path, cost }, stuck: ways.stuck, shortest: false };
+          const failure = { way: { start, path, cost }, stuck: ways.stuck, shortest: false };
           const trials = { runs: runs + 1, failures: 1, seed: limits.seed };
           return { ...decision, verdict: 'refuted', method: 'trials', failure, trials, reason: undefined };
         }

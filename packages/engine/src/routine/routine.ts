@@ -44,8 +44,10 @@ export interface MoveStep extends Origin {
   /** Defaults filled in. */
   readonly args: Args;
   readonly who: Chooser;
-  /** True when the performer does not get to know the choice. */
+  /** True when the sentence says that the performer does not get to know the choice. */
   readonly secret: boolean;
+  /** True when the sentence says that it is made openly; else it is known only if the move is so by its nature. */
+  readonly open?: boolean;
 }
 
 export type Times =

@@ -21,6 +21,8 @@ export interface Starts {
   /** How many there are, before order and faces are filled in. */
   readonly count: bigint;
   all(): Generator<StartTable>;
+  /** One of them, each open attribute filled in at random. */
+  random(random: () => number): StartTable;
 }
 
 export function startsOf(routine: Routine): Starts {
@@ -52,6 +54,7 @@ export function startsOf(routine: Routine): Starts {
     universe: [...ways.values()].flat(),
     spanning,
     count: waysAt.reduce((product, w) => product * BigInt(w.length), 1n),
+    random: (random) => ({ cards: waysAt.map((w) => w[Math.floor(random() * w.length)]), bits }),
     *all() {
       const choice = new Array<number>(waysAt.length).fill(0);
       for (;;) {

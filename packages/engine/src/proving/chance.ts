@@ -1,0 +1,335 @@
+import { Budget } from '../base/budget.ts';
+import { trouble, type Trouble } from '../base/diagnostic.ts';
+import { ONE, plus, rational, times, wilson, ZERO, type Rational } from '../base/rational.ts';
+import { seeded } from '../base/seeded.ts';
+import { holds, readsOf, type SlotView } from '../claims/formula.ts';
+import { START } from '../moves/move.ts';
+import { firstSlot } from '../pictures/layout.ts';
+import { BudgetEnded, type Edge, type Graph, type Location } from '../routine/graph.ts';
+import type { TableSlots } from '../routine/starts.ts';
+import { afterEdge, seenAt, slotView } from '../routine/table.ts';
+import { classesOf, type Classes } from './classes.ts';
+import { looksOf } from './decide-exact.ts';
+import type { Meanings, Question } from './question.ts';
+import { States } from './states.ts';
+
+/**
+ * How likely a sentence is when every choice is made at random, each move by its own weights: exact where every way could be
+ * followed, else an estimate from seeded trials with its 95 % interval, or no chance at all and why.
+ */
+export type Chance =
+  | { readonly kind: 'exact'; readonly value: Rational }
+  | {
+      readonly kind: 'estimate';
+      readonly hits: number;
+      readonly runs: number;
+      readonly seed: number;
+      readonly low: number;
+      readonly high: number;
+    }
+  | { readonly kind: 'none'; readonly why: Trouble };
+
+export interface ChanceLimits {
+  /** Tables to follow before giving up on an exact answer. */
+  readonly states: number;
+  readonly runs: number;
+  readonly seed: number;
+}
+
+export function chanceOf(question: Question, meanings: Meanings, limits: ChanceLimits): Chance {
+  const endless = question.graph.program.instructions.some((i) => i.do === 'repeat' && i.step.times.of !== 'exactly');
+  if (endless) return { kind: 'none', why: trouble('chance-endless') };
+  const exact = exactChance(question, meanings, limits);
+  return exact === null ? estimate(question, meanings, limits) : { kind: 'exact', value: exact };
+}
+
+/** Slots whose cards a location leaves in random order, if its move is such a mix or the set-up is open there. */
+function scattered(graph: Graph, location: Location): { at: number; count: number }[] {
+  if (location.at < 0)
+    return graph.routine.setUp.freedoms.flatMap((f) =>
+      f.free === 'order' ? [{ at: firstSlot(location.layout, f.pile) + f.from, count: f.count }] : [],
+    );
+  const instruction = graph.instructionOf(location);
+  if (instruction?.do !== 'move' || instruction.move.scatters === undefined || location.phase !== START) return [];
+  const { pile, at, count } = instruction.move.scatters(instruction.args, graph.view(location));
+  return [{ at: firstSlot(location.layout, pile) + at, count }];
+}
+
+function freeFaces(graph: Graph, location: Location): number[] {
+  if (location.at >= 0) return [];
+  return graph.routine.setUp.freedoms.flatMap((f) =>
+    f.free === 'faces'
+      ? Array.from({ length: f.count }, (_, k) => firstSlot(location.layout, f.pile) + f.from + k)
+      : [],
+  );
+}
+
+/** Where a scattering mix or the open set-up leads once it is over. */
+function overEdge(graph: Graph, location: Location, budget: Budget): Edge | undefined {
+  const edges = graph.waysFrom(location.id, undefined, budget).edges;
+  if (location.at < 0) return edges.find((edge) => edge.key === 'begin');
+  return edges.find((edge) => edge.to !== location.id && graph.locations[edge.to].at !== location.at);
+}
+
+function exactChance(question: Question, meanings: Meanings, limits: ChanceLimits): Rational | null {
+  const { graph, starts } = question;
+  const { attributes, bits } = looksOf(graph);
+  for (;;) {
+    const walk = new ExactWalk(question, meanings, classesOf(starts.universe, attributes, bits, graph), limits.states);
+    let value: Rational | null;
+    try {
+      value = walk.run();
+    } catch (error) {
+      if (error instanceof BudgetEnded) return null;
+      throw error;
+    }
+    let more = false;
+    for (const name of walk.attributes) if (!attributes.has(name)) more = Boolean(attributes.add(name));
+    for (const name of walk.bits) if (!bits.has(name)) more = Boolean(bits.add(name));
+    if (!more) return value;
+  }
+}
+
+interface Frame {
+  readonly state: number;
+  readonly next: readonly { readonly state: number; readonly weight: bigint }[];
+  readonly total: bigint;
+  at: number;
+  sum: Rational;
+}
+
+/** The chance of success from each (location, table) pair, each worked out once. */
+class ExactWalk {
+  readonly attributes = new Set<string>();
+  readonly bits = new Set<string>();
+  private readonly states: States;
+  private readonly value = new Map<number, Rational | 'open'>();
+  private readonly budget: Budget;
+  private readonly codes: Uint16Array;
+  private readonly view: SlotView;
+  private readonly question: Question;
+  private readonly meanings: Meanings;
+  private readonly classes: Classes;
+
+  constructor(question: Question, meanings: Meanings, classes: Classes, limit: number) {
+    this.question = question;
+    this.meanings = meanings;
+    this.classes = classes;
+    this.budget = new Budget(limit, question.limits.goOn);
+    this.states = new States(question.graph.cards, classes.codes > 256);
+    this.codes = new Uint16Array(question.graph.cards);
+    this.view = {
+      card: (slot) => classes.cardOf(this.codes[slot]),
+      bit: (slot, bit) => classes.bitOf(this.codes[slot], question.graph.bits.indexOf(bit)),
+    };
+  }
+
+  /** Null when the working goes round in a circle, so that ways cannot be counted. */
+  run(): Rational | null {
+    const { graph, starts } = this.question;
+    let sum = ZERO;
+    let count = 0n;
+    for (const start of starts.all()) {
+      const codes = Uint16Array.from(start.cards, (card, slot) => this.classes.codeOf(card, start.bits[slot]));
+      const value = this.chanceAt(this.arrive(graph.start, codes));
+      if (value === null) return null;
+      sum = plus(sum, value);
+      count++;
+    }
+    return times(sum, rational(1n, count));
+  }
+
+  private arrive(location: number, codes: ArrayLike<number>): number {
+    const before = this.states.count;
+    const state = this.states.find(location, codes);
+    if (this.states.count > before && !this.budget.spend()) throw new BudgetEnded('too many tables for an exact chance');
+    return state;
+  }
+
+  private chanceAt(root: number): Rational | null {
+    const stack: Frame[] = [];
+    const open = (state: number): Rational | undefined => {
+      const leaf = this.leaf(state);
+      if (leaf !== undefined) {
+        this.value.set(state, leaf);
+        return leaf;
+      }
+      this.value.set(state, 'open');
+      const next = this.successors(state);
+      const total = next.reduce((sum, { weight }) => sum + weight, 0n);
+      stack.push({ state, next, total, at: 0, sum: ZERO });
+      return undefined;
+    };
+    const known = this.value.get(root);
+    if (known !== undefined && known !== 'open') return known;
+    const first = open(root);
+    if (first !== undefined) return first;
+    for (;;) {
+      const top = stack[stack.length - 1];
+      if (top.at === top.next.length) {
+        this.value.set(top.state, top.sum);
+        stack.pop();
+        if (stack.length === 0) return top.sum;
+        continue;
+      }
+      const { state, weight } = top.next[top.at];
+      const value = this.value.get(state);
+      if (value === 'open') return null;
+      const settled = value ?? open(state);
+      if (settled === undefined) continue;
+      top.sum = plus(top.sum, times(settled, rational(weight, top.total)));
+      top.at++;
+    }
+  }
+
+  private leaf(state: number): Rational | undefined {
+    const { graph } = this.question;
+    this.states.read(state, this.codes);
+    const here = graph.locations[this.states.location[state]];
+    if (!here.exit) {
+      const stuck = graph.waysFrom(here.id, seenAt(graph, here, this.view), this.budget).stuck !== undefined;
+      return stuck ? ZERO : undefined;
+    }
+    const meaning = this.meanings.at(here.id);
+    if (meaning === null) return ZERO;
+    const reads = readsOf(meaning.formula);
+    reads.attributes.forEach((name) => this.attributes.add(name));
+    reads.bits.forEach((name) => this.bits.add(name));
+    return holds(meaning.formula, this.view) ? ONE : ZERO;
+  }
+
+  private successors(state: number): { state: number; weight: bigint }[] {
+    const { graph } = this.question;
+    this.states.read(state, this.codes);
+    const here = graph.locations[this.states.location[state]];
+    const mixed = scattered(graph, here);
+    const faces = freeFaces(graph, here);
+    if (here.at < 0 || mixed.length > 0) {
+      const edge = overEdge(graph, here, this.budget);
+      if (edge === undefined) throw new BudgetEnded('a mix without an end');
+      let tables: number[][] = [[...this.codes]];
+      for (const { at, count } of mixed) tables = tables.flatMap((table) => this.orders(table, at, count));
+      for (const slot of faces)
+        tables = tables.flatMap((table) => [table, table.map((c, s) => (s === slot ? this.turned(c) : c))]);
+      return tables.map((table) => ({ state: this.arrive(edge.to, table), weight: 1n }));
+    }
+    const from = Uint16Array.from(this.codes);
+    return graph.waysFrom(here.id, seenAt(graph, here, this.view), this.budget).edges.map((edge) => ({
+      state: this.arrive(edge.to, this.after(from, edge)),
+      weight: BigInt(Math.max(0, Math.round(edge.weight))),
+    }));
+  }
+
+  private after(codes: Uint16Array, edge: Edge): Uint16Array {
+    const { from, ops } = edge.effect;
+    return Uint16Array.from(from, (old, slot) => {
+      const map = ops === null || ops[slot] === 0 ? null : this.classes.under(ops[slot]);
+      return map === null ? codes[old] : map[codes[old]];
+    });
+  }
+
+  private turned(code: number): number {
+    return this.classes.under(1)?.[code] ?? code;
+  }
+
+  /** Every distinct order of some slots; each stands for equally many orders of the cards. */
+  private orders(table: readonly number[], at: number, count: number): number[][] {
+    const all: number[][] = [];
+    const left = new Map<number, number>();
+    for (let k = at; k < at + count; k++) left.set(table[k], (left.get(table[k]) ?? 0) + 1);
+    const made = [...table];
+    const place = (k: number): void => {
+      if (k === at + count) {
+        if (!this.budget.spend()) throw new BudgetEnded('too many orders for an exact chance');
+        all.push([...made]);
+        return;
+      }
+      for (const [code, n] of left) {
+        if (n === 0) continue;
+        left.set(code, n - 1);
+        made[k] = code;
+        place(k + 1);
+        left.set(code, n);
+      }
+    };
+    place(at);
+    return all;
+  }
+}
+
+// A trial that has not ended by then is left out and said to be.
+const MOST_STEPS = 50_000;
+
+function estimate(question: Question, meanings: Meanings, limits: ChanceLimits): Chance {
+  const random = seeded(limits.seed);
+  const { graph, starts } = question;
+  const budget = new Budget(limits.runs * MOST_STEPS, question.limits.goOn);
+  let runs = 0;
+  let hits = 0;
+  try {
+    while (runs < limits.runs) {
+      let table: TableSlots = starts.random(random);
+      let location = graph.locations[graph.start];
+      let success: boolean | undefined;
+      for (let step = 0; step < MOST_STEPS && success === undefined; step++) {
+        if (!budget.spend()) throw new BudgetEnded('budget ended during trials');
+        if (location.exit) {
+          const meaning = meanings.at(location.id);
+          success = meaning !== null && holds(meaning.formula, slotView(table, graph));
+          break;
+        }
+        const mixed = scattered(graph, location);
+        if (location.at < 0 || mixed.length > 0) {
+          const edge = overEdge(graph, location, budget);
+          if (edge === undefined) break;
+          table = shuffled(table, mixed, freeFaces(graph, location), random);
+          location = graph.locations[edge.to];
+          continue;
+        }
+        const ways = graph.waysFrom(location.id, seenAt(graph, location, slotView(table, graph)), budget);
+        if (ways.stuck !== undefined) success = false;
+        else {
+          const edge = pick(ways.edges, random);
+          table = afterEdge(table, edge);
+          location = graph.locations[edge.to];
+        }
+      }
+      if (success === undefined) return { kind: 'none', why: trouble('chance-endless') };
+      runs++;
+      if (success) hits++;
+    }
+  } catch (error) {
+    if (!(error instanceof BudgetEnded)) throw error;
+  }
+  if (runs === 0) return { kind: 'none', why: trouble('budget-trials') };
+  return { kind: 'estimate', hits, runs, seed: limits.seed, ...wilson(hits, runs) };
+}
+
+function pick(edges: readonly Edge[], random: () => number): Edge {
+  let total = 0;
+  for (const edge of edges) total += edge.weight;
+  let at = random() * total;
+  for (const edge of edges) {
+    at -= edge.weight;
+    if (at < 0) return edge;
+  }
+  return edges[edges.length - 1];
+}
+
+function shuffled(
+  table: TableSlots,
+  mixed: readonly { at: number; count: number }[],
+  faces: readonly number[],
+  random: () => number,
+): TableSlots {
+  const cards = [...table.cards];
+  const bits = Uint32Array.from(table.bits);
+  for (const { at, count } of mixed)
+    for (let k = count - 1; k > 0; k--) {
+      const other = at + Math.floor(random() * (k + 1));
+      [cards[at + k], cards[other]] = [cards[other], cards[at + k]];
+      [bits[at + k], bits[other]] = [bits[other], bits[at + k]];
+    }
+  for (const slot of faces) if (random() < 0.5) bits[slot] ^= 1;
+  return { cards, bits };
+}
