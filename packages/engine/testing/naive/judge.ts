@@ -1,25 +1,10 @@
 import type { Trouble } from '../../src/base/diagnostic.ts';
-import { good, type Result } from '../../src/base/result.ts';
-import type { Exit, Meaning } from '../../src/claims/claim.ts';
-import { holds, type Formula } from '../../src/claims/formula.ts';
-import { meaningOf } from '../../src/claims/sentence.ts';
-import type { Sentence } from '../../src/routine/routine.ts';
+import type { Exit } from '../../src/claims/claim.ts';
 import type { Moment } from './machine.ts';
 import type { Start } from './starts.ts';
-import { layoutOfTable, slotsOfTable, type Bits } from './table.ts';
+import { layoutOfTable, type Bits } from './table.ts';
+import type { Said, SaidAt } from './truth.ts';
 import type { Node, Walk } from './walk.ts';
-
-/** What a sentence says where a performance ends; of "if ..., then ..." also the condition alone. */
-export type MeaningAt = (exit: Exit) => Result<Meaning & { readonly when?: Formula }, Trouble>;
-
-export function sentenceAt(sentence: Sentence): MeaningAt {
-  return (exit) => {
-    const meaning = meaningOf(sentence, exit);
-    if (!meaning.ok || sentence.says !== 'if') return meaning;
-    const when = meaningOf(sentence.when, exit);
-    return when.ok ? good({ ...meaning.value, when: when.value.formula }) : when;
-  };
-}
 
 export type Judged =
   | { readonly verdict: 'proved' }
@@ -39,25 +24,24 @@ export type Judged =
  * The verdict on one sentence: every exit of every start is looked at. A performance that gets stuck fails; where nothing
  * ends, or the sentence speaks of nothing at every end, or its condition is never met, it is empty.
  */
-export function judge(walks: readonly Walk[], meaningAt: MeaningAt, bits: Bits): Judged {
+export function judge(walks: readonly Walk[], saidAt: SaidAt, bits: Bits): Judged {
   const stuck = walks.flatMap((walk) => walk.stuck.map(({ node }) => node));
   const wrong: Node[] = [];
   let speaks = false;
   for (const walk of walks) {
-    const known = new Map<string, Meaning & { readonly when?: Formula }>();
+    const known = new Map<string, Said>();
     for (const node of walk.exits) {
       const exit = exitAt(walk.start, node.moment);
       const key = JSON.stringify([exit.layout, exit.numbers]);
-      let meaning = known.get(key);
-      if (meaning === undefined) {
-        const result = meaningAt(exit);
+      let said = known.get(key);
+      if (said === undefined) {
+        const result = saidAt(exit, bits);
         if (!result.ok) return { verdict: 'senseless', trouble: result.error };
-        known.set(key, (meaning = result.value));
+        known.set(key, (said = result.value));
       }
-      const table = slotsOfTable(node.moment.table, walk.start.cards, bits);
-      if (meaning.vacuous !== true && (meaning.when === undefined || holds(meaning.when, table)))
-        speaks = true;
-      if (!holds(meaning.formula, table)) wrong.push(node);
+      const { table } = node.moment;
+      if (!said.vacuous && (said.when === undefined || said.when(table))) speaks = true;
+      if (!said.test(table)) wrong.push(node);
     }
   }
   const cost = Math.min(...stuck.map((node) => node.cost), ...wrong.map((node) => node.cost));

@@ -1,14 +1,15 @@
 import { describe, expect, test } from 'vitest';
 import { good } from '../../src/base/result.ts';
 import type { Exit } from '../../src/claims/claim.ts';
-import { equal, FALSE, TRUE, type Formula } from '../../src/claims/formula.ts';
+import { equal, holds, TRUE, type Formula } from '../../src/claims/formula.ts';
 import { bitMeasure, numeric } from '../../src/claims/measures.ts';
 import { firstSlot } from '../../src/pictures/layout.ts';
 import type { Freedom, Routine } from '../../src/routine/routine.ts';
 import { unpack } from './cost.ts';
 import { performances } from './count.ts';
-import { judge, type MeaningAt } from './judge.ts';
-import { Bits, printTable, tableKey } from './table.ts';
+import { judge } from './judge.ts';
+import { Bits, printTable, slotsOfTable, tableKey } from './table.ts';
+import type { SaidAt } from './truth.ts';
 import { keysTo, TooBig, walkAll } from './walk.ts';
 import { anyTimes, either, forEach, numbered, repeat, whenever, working } from './write.ts';
 
@@ -21,17 +22,17 @@ const ends = (routine: Routine): string[] =>
   );
 
 const says =
-  (formula: (exit: Exit) => Formula): MeaningAt =>
+  (formula: (exit: Exit) => Formula): SaidAt =>
   (exit) =>
     good({ formula: formula(exit) });
 
 /** The top card of the packet has this value. */
-const topIs = (value: number): MeaningAt =>
+const topIs = (value: number): SaidAt =>
   says((exit) =>
     equal([{ slot: firstSlot(exit.layout, 'packet'), coef: 1, measure: numeric('value') }], value),
   );
 
-function verdict(routine: Routine, meaning: MeaningAt) {
+function verdict(routine: Routine, meaning: SaidAt) {
   const bits = new Bits();
   const judged = judge(walkAll(routine, 10_000, bits), meaning, bits);
   return judged.verdict === 'refuted'
@@ -141,8 +142,8 @@ describe('verdicts', () => {
     });
   });
   test('a sentence about nothing is empty', () => {
-    expect(verdict(working('1 2 3'), () => good({ formula: TRUE, vacuous: true }))).toBe('empty');
-    expect(verdict(working('1 2 3'), () => good({ formula: FALSE, vacuous: true }))).not.toBe('empty');
+    expect(verdict(working('1 2 3'), () => good({ test: () => true, vacuous: true }))).toBe('empty');
+    expect(verdict(working('1 2 3'), () => good({ test: () => false, vacuous: true }))).not.toBe('empty');
   });
 });
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { cards, cycleOrder, followedBy, onlyOrder } from './outcomes.ts';
+import { cards, cycleOrder, exits, followedBy, onlyOrder, packetOf } from './outcomes.ts';
 import { ANY_CARD_TO_TOP_OF_52, IN_FARO_ORDERS, IN_FARO_REVERSES, OUT_FARO_ORDERS } from './values.ts';
 
 const out = (n: number): number[] => onlyOrder(n, 'Out-faro the packet.');
@@ -121,4 +121,14 @@ test.each([8, 10, 26, 52])('%i cards: which mixes commute with the mirror', (n) 
   expect(mirror(onlyOrder(n, 'Cut the packet at 1.'))).toBe(false);
   expect(mirror(onlyOrder(n, 'Monge-shuffle the packet.'))).toBe(false);
   expect(mirror(onlyOrder(n, 'Milk the packet.'))).toBe(false);
+});
+
+// A. Elmsley, Penelope's Principle (1988), in S. Minch, The Collected Works of Alex Elmsley vol. 2 (1994).
+test('52 cards, one known at 26: c cards cut from the bottom, the rest woven, and it is c-th from the top', () => {
+  for (const c of cards(25)) {
+    // The upper part is the smaller one when the rest is odd, and the bottom card of the rest stays at the bottom.
+    const weave = c % 2 === 0 ? 'Out-faro the upper.' : 'In-faro the upper.';
+    const [{ moment }] = exits(52, `Cut off ${52 - c} cards to the upper.`, weave);
+    expect(packetOf(moment.table, 'upper').findIndex(({ from }) => from === 26) + 1).toBe(c);
+  }
 });
