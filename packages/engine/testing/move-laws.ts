@@ -189,12 +189,15 @@ export function clashes(moves: readonly Move[]): string[] {
   return found;
 }
 
+/** Piles that some moves look for by themselves. */
+const OTHER_PILES = ['cell 1 1', 'cell 1 2', 'cell 2 1', 'cell 2 2', 'heap 1', 'heap 2', 'hand 1', 'hand 2'];
+
 /** Tables with some of the sample piles, any facing, and values for the sample numbers. */
 export const smallTables: fc.Arbitrary<Table> = fc
   .record({
     packet: fc.integer({ min: 0, max: 8 }),
     others: fc.dictionary(
-      fc.constantFrom(...SAMPLE_NAMES.piles.filter((name) => name !== 'packet')),
+      fc.constantFrom(...SAMPLE_NAMES.piles.filter((name) => name !== 'packet'), ...OTHER_PILES),
       fc.integer({ min: 0, max: 4 }),
     ),
     bits: fc.integer({ min: 0, max: 2 ** 30 - 1 }),
@@ -287,7 +290,7 @@ function runIsSound(move: Move, args: Args, run: Run): void {
   const said = move.say(args, run.keys, run.moments[0].view);
   demand(WORDS.test(said) && !said.endsWith('.'), `said "${said}"`);
   demand(said !== '' || run.moments.every(({ options }) => options.length === 1), 'a choice has words');
-  const known = new Set([...SAMPLE_NAMES.piles, ...(brought?.piles ?? [])]);
+  const known = new Set([...SAMPLE_NAMES.piles, ...OTHER_PILES, ...(brought?.piles ?? [])]);
   const used = run.moments.flatMap(({ options }) => options.flatMap(({ actions }) => actions.map(pileOf)));
   agree(
     used.filter((name) => !known.has(name) && !name.startsWith('~')),

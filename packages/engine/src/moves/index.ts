@@ -1,7 +1,10 @@
 import { antiFaro } from './anti-faro.ts';
 import { bury } from './bury.ts';
+import { choosePile } from './choose-pile.ts';
 import { countAndTransfer } from './count-and-transfer.ts';
 import { countPile } from './count-pile.ts';
+import { countRing } from './count-ring.ts';
+import { crossCut } from './cross-cut.ts';
 import { cutDeeper } from './cut-deeper.ts';
 import { cutHeaps } from './cut-heaps.ts';
 import { cutOff } from './cut-off.ts';
@@ -9,22 +12,27 @@ import { cutPiles } from './cut-piles.ts';
 import { cutTurn } from './cut-turn.ts';
 import { cut } from './cut.ts';
 import { dealAll } from './deal-all.ts';
+import { dealLetters } from './deal-letters.ts';
 import { dealPiles } from './deal-piles.ts';
 import { dealTurning } from './deal-turning.ts';
+import { dealTwoHands } from './deal-two-hands.ts';
 import { deal } from './deal.ts';
 import { downUnderHeap } from './down-under-heap.ts';
 import { downUnderDeal } from './down-under.ts';
 import { exchangePiles } from './exchange-piles.ts';
 import { faro } from './faro.ts';
+import { foldLayout } from './fold-layout.ts';
 import { fold } from './fold.ts';
 import { gatherBySkips } from './gather-by-skips.ts';
 import { gatherLines } from './gather-lines.ts';
 import { gatherOrder } from './gather-order.ts';
 import { gatherOutermost } from './gather-outermost.ts';
+import { gatherWith } from './gather-with.ts';
 import { gather } from './gather.ts';
 import { gilbreath } from './gilbreath.ts';
 import { handAcross } from './hand-across.ts';
 import { haymow } from './haymow.ts';
+import { layClock } from './lay-clock.ts';
 import { layOut } from './lay-out.ts';
 import { leaveOrTurn } from './leave-or-turn.ts';
 import { milkPairs } from './milk-pairs.ts';
@@ -32,6 +40,7 @@ import { milk } from './milk.ts';
 import { monge } from './monge.ts';
 import { moveCard } from './move-card.ts';
 import { nameNumber } from './name-number.ts';
+import { nameWord } from './name-word.ts';
 import { noteCard } from './note-card.ts';
 import { overhand } from './overhand.ts';
 import { partialFaro } from './partial-faro.ts';
@@ -39,12 +48,15 @@ import { pushOffCards } from './push-off.ts';
 import { putBack } from './put-back.ts';
 import { putBeneath } from './put-beneath.ts';
 import { putOn } from './put-on.ts';
+import { readValue } from './read-value.ts';
+import { reckon } from './reckon.ts';
 import { riffleTogether } from './riffle-together.ts';
 import { riffle } from './riffle.ts';
 import { rotateBlock } from './rotate-block.ts';
 import { rotateCard } from './rotate-card.ts';
 import { rotatePacket } from './rotate-packet.ts';
 import { run } from './run.ts';
+import { sayPile } from './say-pile.ts';
 import { shuffleBlocks } from './shuffle-blocks.ts';
 import { shuffleWithin } from './shuffle-within.ts';
 import { stripOut } from './strip-out.ts';
@@ -67,8 +79,11 @@ import type { Move } from './move.ts';
 export const MOVES: readonly Move[] = [
   antiFaro,
   bury,
+  choosePile,
   countAndTransfer,
   countPile,
+  countRing,
+  crossCut,
   cut,
   cutDeeper,
   cutHeaps,
@@ -77,21 +92,26 @@ export const MOVES: readonly Move[] = [
   cutTurn,
   deal,
   dealAll,
+  dealLetters,
   dealPiles,
   dealTurning,
+  dealTwoHands,
   downUnderDeal,
   downUnderHeap,
   exchangePiles,
   faro,
   fold,
+  foldLayout,
   gather,
   gatherBySkips,
   gatherLines,
   gatherOrder,
   gatherOutermost,
+  gatherWith,
   gilbreath,
   handAcross,
   haymow,
+  layClock,
   layOut,
   leaveOrTurn,
   milk,
@@ -99,6 +119,7 @@ export const MOVES: readonly Move[] = [
   monge,
   moveCard,
   nameNumber,
+  nameWord,
   noteCard,
   overhand,
   partialFaro,
@@ -106,12 +127,15 @@ export const MOVES: readonly Move[] = [
   putBack,
   putBeneath,
   putOn,
+  readValue,
+  reckon,
   riffle,
   riffleTogether,
   rotateBlock,
   rotateCard,
   rotatePacket,
   run,
+  sayPile,
   shuffleBlocks,
   shuffleWithin,
   stripOut,

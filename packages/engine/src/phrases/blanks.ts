@@ -6,7 +6,8 @@ import { blocks } from './blanks/blocks.ts';
 import { cardList, rank } from './blanks/card.ts';
 import { groups } from './blanks/groups.ts';
 import { howMany } from './blanks/howmany.ts';
-import { kind, oneKind, someCards } from './blanks/kind.ts';
+import { kind, oneKind, someCards, those } from './blanks/kind.ts';
+import { mark } from './blanks/mark.ts';
 import { newName, number, place } from './blanks/number.ts';
 import { order, stack } from './blanks/order.ts';
 import { newPile, pile } from './blanks/pile.ts';
@@ -15,6 +16,7 @@ import { numeric, relation, relations } from './blanks/relation.ts';
 import { nth, nthcard, sequence, spot, word } from './blanks/spot.ts';
 import { oneState, state } from './blanks/state.ts';
 import { tally } from './blanks/tally.ts';
+import { words } from './blanks/words.ts';
 
 const ALL = [
   many,
@@ -34,10 +36,13 @@ const ALL = [
   nthcard,
   nth,
   word,
+  words,
+  mark,
   sequence,
   kind,
   oneKind,
   someCards,
+  those,
   state,
   oneState,
   tally,
