@@ -1,9 +1,10 @@
 import fc from 'fast-check';
 import type { Ending, Routine, Sentence } from '../../src/routine/routine.ts';
-import { judge, sentenceAt, type Judged } from '../naive/judge.ts';
+import { judge, type Judged } from '../naive/judge.ts';
 import { startsOf } from '../naive/starts.ts';
 import { Bits } from '../naive/table.ts';
 import { startMoment, TooBig, walkAll, type Walk } from '../naive/walk.ts';
+import { sentenceAt } from '../naive/truth.ts';
 import { Dice } from './dice.ts';
 import { Maker } from './routines.ts';
 import type { Scope } from './scope.ts';

@@ -1,13 +1,15 @@
-import { holds, type Formula } from '../../src/claims/formula.ts';
+import type { Formula } from '../../src/claims/formula.ts';
 import { layoutOf } from '../../src/pictures/layout.ts';
 import type { Failure, SentenceDecision } from '../../src/proving/decision.ts';
 import { COST_OFF, COST_STEP } from '../../src/routine/graph.ts';
 import type { Routine, Sentence } from '../../src/routine/routine.ts';
 import { pack, unpack } from '../naive/cost.ts';
-import { exitAt, sentenceAt, type Judged } from '../naive/judge.ts';
+import { exitAt, type Judged } from '../naive/judge.ts';
+import { sentenceAt } from '../naive/truth.ts';
+import { meaningOf } from '../../src/claims/sentence.ts';
 import { replay } from '../naive/replay.ts';
 import type { Start } from '../naive/starts.ts';
-import { layoutOfTable, lying, slotsOfTable, tableKey, tableOf } from '../naive/table.ts';
+import { layoutOfTable, lying, tableKey, tableOf } from '../naive/table.ts';
 import type { Case } from './cases.ts';
 
 /** What the engine said of one sentence against what the walk found; throws with the difference. */
@@ -49,10 +51,9 @@ function fails(
   if (end === 'under way') throw new Error(`the failing performance does not end: ${where}`);
   if ((end === 'stuck') !== (failure.stuck !== undefined)) throw new Error(`it is ${end} after ${where}`);
   if (end === 'exit') {
-    const meaning = sentenceAt(sentence)(exitAt(start, moment));
-    if (!meaning.ok) throw new Error(`the sentence makes no sense after ${where}`);
-    if (holds(meaning.value.formula, slotsOfTable(moment.table, start.cards, bits)))
-      throw new Error(`the sentence is true after ${where}`);
+    const said = sentenceAt(sentence)(exitAt(start, moment), bits);
+    if (!said.ok) throw new Error(`the sentence makes no sense after ${where}`);
+    if (said.value.test(moment.table)) throw new Error(`the sentence is true after ${where}`);
   }
 }
 
@@ -100,9 +101,11 @@ export function isEquations(formula: Formula): boolean {
 /** True when the sentence is a conjunction of equations wherever a performance ends. */
 export function isEquationsEverywhere({ walks }: Case, sentence: Sentence): boolean {
   return walks.every(({ exits, start }) => {
-    const layouts = new Map(exits.map((node) => [JSON.stringify([layoutOfTable(node.moment.table), node.moment.numbers]), node]));
+    const layouts = new Map(
+      exits.map((node) => [JSON.stringify([layoutOfTable(node.moment.table), node.moment.numbers]), node]),
+    );
     return [...layouts.values()].every((node) => {
-      const meaning = sentenceAt(sentence)(exitAt(start, node.moment));
+      const meaning = meaningOf(sentence, exitAt(start, node.moment));
       return meaning.ok && isEquations(meaning.value.formula);
     });
   });

@@ -1,5 +1,5 @@
 import { MOVES } from '../../src/moves/index.ts';
-import { START, type Move } from '../../src/moves/move.ts';
+import { START } from '../../src/moves/move.ts';
 import type { Part } from '../../src/phrases/template.ts';
 import type { MoveStep, NumberTest, Step, Times } from '../../src/routine/routine.ts';
 import { listFrame, settle, type Moment } from '../naive/machine.ts';

@@ -23,8 +23,11 @@ const ends = (routine: Routine): string[] =>
 
 const says =
   (formula: (exit: Exit) => Formula): SaidAt =>
-  (exit) =>
-    good({ formula: formula(exit) });
+  (exit, bits) =>
+    good({
+      test: (table) => holds(formula(exit), slotsOfTable(table, exit.cards, bits)),
+      vacuous: false,
+    });
 
 /** The top card of the packet has this value. */
 const topIs = (value: number): SaidAt =>

@@ -22,7 +22,11 @@ const NAMES: Names = {
   ...SAMPLE_NAMES,
   piles: [
     ...SAMPLE_NAMES.piles,
-    ...['hand', 'rest', 'upper', 'lower', 'pocket'],
+    'hand',
+    'rest',
+    'upper',
+    'lower',
+    'pocket',
     ...Array.from({ length: 60 }, (_, i) => `pile ${i + 1}`),
     ...Array.from({ length: 16 }, (_, i) => `cell ${(i >> 2) + 1} ${(i & 3) + 1}`),
   ],

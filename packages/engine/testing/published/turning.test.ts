@@ -63,7 +63,7 @@ test('four cards: the bottom card remembered is the only one that faces the othe
       packet
         .filter(({ up }) => up !== remembered?.up)
         .map(({ from }) => from)
-        .sort(),
+        .sort((a, b) => a - b),
     ).toEqual([1, 2, 3]);
   }
 });
