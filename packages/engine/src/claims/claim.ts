@@ -10,8 +10,9 @@ import type { Formula } from './formula.ts';
 export interface Exit {
   readonly layout: Layout;
   readonly numbers: Readonly<Record<string, number>>;
+  /** Every card; one whose attributes the set-up leaves open is here once for each way it may be, always with the same id. */
   readonly cards: readonly Card[];
-  /** Order of the cards at the start, for "back in the order we began": pile to card ids, top first. */
+  /** Order of the cards at the start, for "back in the order we began": pile to card ids, top first; only piles in a known order. */
   readonly start: Readonly<Record<string, readonly number[]>>;
 }
 
@@ -35,6 +36,9 @@ export interface Claim<A extends Args = Args> {
   readonly help: string;
   readonly caution: string;
   readonly synonyms: readonly string[];
+  /** Attributes the sentence speaks of; a card that lacks one is a trouble, so `meaning` may rely on them. */
+  readonly attributes?: (args: A) => readonly string[];
+  /** Troubles visible from the sentence and the cards alone. */
   readonly check?: (args: A, cards: readonly Card[]) => readonly Trouble[];
   /**
    * What the sentence says at this exit, in slots. Speaking of cards or places that are not there makes it false
@@ -48,11 +52,30 @@ export interface Meaning {
   readonly formula: Formula;
   /** True when there is nothing the sentence speaks of ("every joker ..." without jokers). */
   readonly vacuous?: boolean;
+  /** Customs that settled what the sentence leaves open here, such as cards left over after the last complete block. */
+  readonly asides?: readonly Trouble[];
 }
 
+/** A claim whose `check` and `meaning` begin with what every claim must see to: that cards have what is said of them. */
 export function defineClaim<A extends Args>(claim: Claim<A>): Claim {
+  const check = (args: A, cards: readonly Card[]): readonly Trouble[] => [
+    ...lacking(claim.attributes?.(args) ?? [], cards),
+    ...(claim.check?.(args, cards) ?? []),
+  ];
+  const meaning = (args: A, exit: Exit): Result<Meaning, Trouble> => {
+    const [first] = check(args, exit.cards);
+    return first === undefined ? claim.meaning(args, exit) : bad(first);
+  };
   // Erased for the list; a claim only ever receives args its own phrases produced and defaults filled.
-  return claim as unknown as Claim;
+  return { ...claim, check, meaning } as unknown as Claim;
+}
+
+/** For each attribute that is spoken of, the first card that lacks it. */
+function lacking(attributes: readonly string[], cards: readonly Card[]): Trouble[] {
+  return [...new Set(attributes)].flatMap((attribute) => {
+    const card = cards.find((c) => c.attributes[attribute] === undefined);
+    return card === undefined ? [] : [{ code: 'unknown-attribute', facts: { attribute, card: card.name } }];
+  });
 }
 
 export function means(formula: Formula, vacuous = false): Result<Meaning, Trouble> {

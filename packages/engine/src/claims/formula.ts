@@ -66,7 +66,8 @@ export interface SlotView {
 
 function sum(terms: readonly Term[], table: SlotView): number {
   let total = 0;
-  for (const { slot, coef, measure } of terms) total += coef * measure.of(table.card(slot), (b) => table.bit(slot, b));
+  for (const { slot, coef, measure } of terms)
+    total += coef * measure.of(table.card(slot), (b) => table.bit(slot, b));
   return total;
 }
 
@@ -97,7 +98,11 @@ export function holds(formula: Formula, table: SlotView): boolean {
 }
 
 /** The same formula about rearranged slots; `flip` also reads every card as turned over. */
-export function moved(formula: Formula, slotOf: (slot: number) => number, flip: (slot: number) => boolean): Formula {
+export function moved(
+  formula: Formula,
+  slotOf: (slot: number) => number,
+  flip: (slot: number) => boolean,
+): Formula {
   const term = (t: Term): Term => ({
     ...t,
     slot: slotOf(t.slot),
@@ -128,7 +133,11 @@ export function moved(formula: Formula, slotOf: (slot: number) => number, flip: 
 export function turnedOver(measure: Measure): Measure {
   if (!measure.bits.includes('up')) return measure;
   const id = measure.id.startsWith('turned(') ? measure.id.slice(7, -1) : `turned(${measure.id})`;
-  return { ...measure, id, of: (card, bit) => measure.of(card, (b) => (b === 'up' ? 1 - bit('up') : bit(b))) };
+  return {
+    ...measure,
+    id,
+    of: (card, bit) => measure.of(card, (b) => (b === 'up' ? 1 - bit('up') : bit(b))),
+  };
 }
 
 /** Everything a formula looks at, so that cards alike in it can be taken as one. */

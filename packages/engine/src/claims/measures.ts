@@ -19,8 +19,10 @@ function passes(test: KindTest, card: Card, bit: BitsOf): boolean {
 export function indicator(kind: Kind): Measure {
   return {
     id: `is ${JSON.stringify(kind.tests)}`,
-    attributes: kind.tests.flatMap((t) => (t.test === 'attribute' ? [t.attribute] : t.test === 'card' ? ['name'] : [])),
-    bits: kind.tests.flatMap((t) => (t.test === 'bit' ? [t.bit] : [])),
+    attributes: once(
+      kind.tests.flatMap((t) => (t.test === 'attribute' ? [t.attribute] : t.test === 'card' ? ['name'] : [])),
+    ),
+    bits: once(kind.tests.flatMap((t) => (t.test === 'bit' ? [t.bit] : []))),
     of: (card, bit) => (kind.tests.every((test) => passes(test, card, bit)) ? 1 : 0),
   };
 }
@@ -45,7 +47,8 @@ export function numeric(attribute: string): Measure {
  * agree in every digit. `attribute` may be `name`, which tells all cards apart.
  */
 export function digits(attribute: string, cards: readonly Card[]): Measure[] {
-  const read = (card: Card): string => String(attribute === 'name' ? `${card.name}#${card.id}` : card.attributes[attribute]);
+  const read = (card: Card): string =>
+    String(attribute === 'name' ? `${card.name}#${card.id}` : card.attributes[attribute]);
   const code = new Map<string, number>();
   for (const card of cards) if (!code.has(read(card))) code.set(read(card), code.size);
   const width = Math.max(1, Math.ceil(Math.log2(code.size)));
@@ -66,8 +69,23 @@ export function binary(attribute: string, cards: readonly Card[]): Measure {
 export function xor(a: Measure, b: Measure): Measure {
   return {
     id: `(${a.id} xor ${b.id})`,
-    attributes: [...a.attributes, ...b.attributes],
-    bits: [...a.bits, ...b.bits],
+    attributes: once([...a.attributes, ...b.attributes]),
+    bits: once([...a.bits, ...b.bits]),
     of: (card, bit) => a.of(card, bit) ^ b.of(card, bit),
   };
+}
+
+/** What `measure` reads on cards of the kind, 0 on others: the values of the face-up cards, say. */
+export function among(kind: Kind, measure: Measure): Measure {
+  const inside = indicator(kind);
+  return {
+    id: `(${measure.id} if ${inside.id})`,
+    attributes: once([...inside.attributes, ...measure.attributes]),
+    bits: once([...inside.bits, ...measure.bits]),
+    of: (card, bit) => (inside.of(card, bit) === 1 ? measure.of(card, bit) : 0),
+  };
+}
+
+function once(names: readonly string[]): string[] {
+  return [...new Set(names)];
 }

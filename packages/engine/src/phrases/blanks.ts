@@ -11,6 +11,7 @@ import { mark } from './blanks/mark.ts';
 import { newName, number, place } from './blanks/number.ts';
 import { order, stack } from './blanks/order.ts';
 import { newPile, pile } from './blanks/pile.ts';
+import { pipCard } from './blanks/pip-card.ts';
 import { places } from './blanks/places.ts';
 import { numeric, relation, relations } from './blanks/relation.ts';
 import { nth, nthcard, sequence, spot, word } from './blanks/spot.ts';
@@ -29,6 +30,7 @@ const ALL = [
   cards,
   pile,
   newPile,
+  pipCard,
   topcards,
   block,
   blocks,

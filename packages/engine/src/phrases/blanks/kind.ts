@@ -118,3 +118,12 @@ export const oneKind = kindBlank(
 
 /** As `kind`, but not every card. */
 export const someCards = kindBlank('class', `which cards: ${EXAMPLES}`, 'many', 1);
+
+/** Several cards with their article: `the red cards`, `the 10C`. */
+export const those = defineBlank<Kind>({
+  type: 'those',
+  what: `which cards: "the cards", ${EXAMPLES}`,
+  read: readKind,
+  print: (value) => `the ${printKind(value, 'many')}`.replace('the the ', 'the '),
+  samples: KIND_SAMPLES,
+});

@@ -22,7 +22,7 @@ function readEnds(tokens: readonly Token[], at: number, names: Names): BlankRead
     return [];
   const readings: BlankReading<Groups>[] = [];
   const all = wordAt(tokens, at + 3) === 'all' ? 1 : 0;
-  const stem = /s$/.test(wordAt(tokens, at + 3 + all)) ? readStem(tokens, at + 3 + all, names) : null;
+  const stem = wordAt(tokens, at + 3 + all).endsWith('s') ? readStem(tokens, at + 3 + all, names) : null;
   if (stem !== null) readings.push({ value: { groups: 'ends', end, stem: stem.stem }, next: stem.next });
   const spots: Spot[] = [];
   let trouble: Trouble;

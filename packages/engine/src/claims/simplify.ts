@@ -1,0 +1,118 @@
+import type { Card } from '../cards/card.ts';
+import { boundsOfTerms } from './bounds.ts';
+import { and, FALSE, not, or, TRUE, type Formula } from './formula.ts';
+import { unionOf } from './parallel.ts';
+import { formulaOf, opposed, parityOf, sumOf } from './parity.ts';
+
+function known(holds: boolean): Formula {
+  return holds ? TRUE : FALSE;
+}
+
+/**
+ * The same meaning in a form that linear algebra can decide wherever there is one: nested `and` and `or` flattened, what is
+ * known folded away, and over 0/1 readings `not`, `exactly when` and some `or` written as equations modulo 2.
+ */
+export function simplify(formula: Formula, cards: readonly Card[]): Formula {
+  switch (formula.is) {
+    case 'known':
+      return formula;
+    case 'equal':
+    case 'order':
+      return settled(formula, cards);
+    case 'and':
+      return conjunction(formula.parts.map((part) => simplify(part, cards)));
+    case 'or':
+      return disjunction(
+        formula.parts.map((part) => simplify(part, cards)),
+        cards,
+      );
+    case 'not':
+      return denial(simplify(formula.part, cards), cards);
+    case 'if': {
+      const when = simplify(formula.when, cards);
+      const then = simplify(formula.then, cards);
+      if (when.is === 'known') return when.holds ? then : TRUE;
+      if (then.is === 'known') return then.holds ? TRUE : denial(when, cards);
+      return { is: 'if', when, then };
+    }
+    case 'exactly when':
+      return equivalence(simplify(formula.left, cards), simplify(formula.right, cards), cards);
+  }
+}
+
+/** A comparison that the cards alone decide, whatever the table. */
+function settled(formula: Formula & { is: 'equal' | 'order' }, cards: readonly Card[]): Formula {
+  const [low, high] = boundsOfTerms(formula.terms, cards);
+  if (formula.is === 'order') {
+    const { least = -Infinity, most = Infinity } = formula;
+    if (low >= least && high <= most) return TRUE;
+    return high < least || low > most ? FALSE : formula;
+  }
+  const { total, mod } = formula;
+  if (low === high) return known(mod === undefined ? low === total : (low - total) % mod === 0);
+  return mod === undefined && (total < low || total > high) ? FALSE : formula;
+}
+
+function conjunction(parts: readonly Formula[]): Formula {
+  const kept: Formula[] = [];
+  for (const part of parts) {
+    if (part.is === 'known' && !part.holds) return FALSE;
+    if (part.is === 'and') kept.push(...part.parts);
+    else if (part.is !== 'known') kept.push(part);
+  }
+  return kept.length === 0 ? TRUE : and(distinct(kept));
+}
+
+function disjunction(parts: readonly Formula[], cards: readonly Card[]): Formula {
+  const kept: Formula[] = [];
+  for (const part of parts) {
+    if (part.is === 'known' && part.holds) return TRUE;
+    if (part.is === 'or') kept.push(...part.parts);
+    else if (part.is !== 'known') kept.push(part);
+  }
+  const once = distinct(kept);
+  if (once.length < 2) return once[0] ?? FALSE;
+  const union = unionOf(once, cards);
+  return union === null ? or(once) : union.is === 'and' ? conjunction(union.parts) : union;
+}
+
+function denial(part: Formula, cards: readonly Card[]): Formula {
+  if (part.is === 'known') return known(!part.holds);
+  if (part.is === 'not') return part.part;
+  const parity = parityOf(part, cards);
+  return parity === null ? not(part) : formulaOf(opposed(parity));
+}
+
+function equivalence(left: Formula, right: Formula, cards: readonly Card[]): Formula {
+  if (left.is === 'known') return left.holds ? right : denial(right, cards);
+  if (right.is === 'known') return right.holds ? left : denial(left, cards);
+  const [a, b] = [parityOf(left, cards), parityOf(right, cards)];
+  return a === null || b === null ? { is: 'exactly when', left, right } : formulaOf(sumOf(a, b));
+}
+
+function distinct(parts: readonly Formula[]): Formula[] {
+  return [...new Map(parts.map((part) => [keyOf(part), part] as const)).values()];
+}
+
+/** The same for formulas that are the same up to the order of terms. */
+function keyOf(formula: Formula): string {
+  switch (formula.is) {
+    case 'known':
+      return String(formula.holds);
+    case 'equal':
+    case 'order': {
+      const terms = formula.terms.map(({ slot, coef, measure }) => `${coef}*${slot}:${measure.id}`).sort();
+      const limits = formula.is === 'equal' ? [formula.total, formula.mod] : [formula.least, formula.most];
+      return `${formula.is} ${terms.join('+')} ${limits.join()}`;
+    }
+    case 'and':
+    case 'or':
+      return `${formula.is}(${formula.parts.map(keyOf).sort().join(';')})`;
+    case 'not':
+      return `not(${keyOf(formula.part)})`;
+    case 'if':
+      return `if(${keyOf(formula.when)};${keyOf(formula.then)})`;
+    case 'exactly when':
+      return `when(${[formula.left, formula.right].map(keyOf).sort().join(';')})`;
+  }
+}
