@@ -30,8 +30,11 @@ export type BlankTypes = Readonly<Record<string, Blank>>;
 // More partial readings than any sentence of the trade needs; keeps hostile text from costing time.
 const MOST_STEPS = 4000;
 
-/** Told of every part that was looked for at a token; null when the phrase was over there. For saying what was expected. */
-export type Tried = (part: Part | null, at: number) => void;
+/**
+ * Told of every part that was looked for at a token, null when the phrase was over there, and of how many troubles were on the
+ * way. For saying what was expected.
+ */
+export type Tried = (part: Part | null, at: number, troubles: number) => void;
 
 /**
  * Reads a whole sentence by a phrase: the reading with the fewest troubles, preferring readings found first; or null.
@@ -54,7 +57,7 @@ export function matchPhrase(
     if (++steps > MOST_STEPS) return true;
     if (k === parts.length) return then(at);
     const part = parts[k];
-    tried?.(part, at);
+    tried?.(part, at, troubles.length);
     const rest = (next: number): boolean => sequence(parts, k + 1, next, then);
     switch (part.part) {
       case 'words':
@@ -65,11 +68,14 @@ export function matchPhrase(
         return part.ways.some((way) => sequence(way, 0, at, rest)) || rest(at);
       case 'choice':
         return part.values.some(({ value, forms }) =>
-          forms.some((form) => startsWith(tokens, at, form) && given(part.name, value, () => rest(at + form.length))),
+          forms.some(
+            (form) => startsWith(tokens, at, form) && given(part.name, value, () => rest(at + form.length)),
+          ),
         );
       case 'blank': {
         const type = types[part.type];
-        if (type === undefined) throw new Error(`phrase "${phrase.template}" has an unknown blank type ${part.type}`);
+        if (type === undefined)
+          throw new Error(`phrase "${phrase.template}" has an unknown blank type ${part.type}`);
         return type.read(tokens, at, names).some((reading) => {
           if (reading.trouble === undefined) return given(part.name, reading.value, () => rest(reading.next));
           const range = { from: tokens[at].from, to: tokens[Math.max(at, reading.next - 1)].to };
@@ -90,7 +96,7 @@ export function matchPhrase(
     return done;
   }
   sequence(phrase.parts, 0, 0, (at) => {
-    tried?.(null, at);
+    tried?.(null, at, troubles.length);
     if (at !== tokens.length) return false;
     if (best === null || troubles.length < best.troubles.length) {
       const found = Object.entries(args).filter(([, value]) => value !== undefined);
@@ -123,9 +129,12 @@ export function printPhrases(
   defaults: Args,
   types: BlankTypes,
 ): string | null {
-  const needed = Object.keys(args).filter((name) => args[name] !== undefined && !same(args[name], defaults[name]));
+  const needed = Object.keys(args).filter(
+    (name) => args[name] !== undefined && !same(args[name], defaults[name]),
+  );
   for (const phrase of phrases) {
-    if (needed.some((name) => !phrase.blanks.includes(name) && !same(phrase.fixed[name], args[name]))) continue;
+    if (needed.some((name) => !phrase.blanks.includes(name) && !same(phrase.fixed[name], args[name])))
+      continue;
     const fixed = Object.keys(phrase.fixed);
     if (fixed.some((name) => !same(phrase.fixed[name], args[name] ?? defaults[name]))) continue;
     const text = printParts(phrase.parts, { ...defaults, ...args }, needed, types);
@@ -134,7 +143,12 @@ export function printPhrases(
   return null;
 }
 
-function printParts(parts: readonly Part[], args: Args, needed: readonly string[], types: BlankTypes): string | null {
+function printParts(
+  parts: readonly Part[],
+  args: Args,
+  needed: readonly string[],
+  types: BlankTypes,
+): string | null {
   const words: string[] = [];
   for (const part of parts) {
     let text: string | null = '';

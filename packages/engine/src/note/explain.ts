@@ -1,0 +1,159 @@
+import { diagnostic, type Diagnostic, type Facts, type Range } from '../base/diagnostic.ts';
+import { printPile } from '../phrases/blanks/pile.ts';
+import type { Token } from '../phrases/tokens.ts';
+import type { Names } from '../phrases/values.ts';
+import { distance } from 'fastest-levenshtein';
+import { BLOCKS, readHead } from './blocks.ts';
+import { ClauseReader, MOVE_LEXICON, type Context } from './clause.ts';
+import { SentenceReader } from './joined.ts';
+import { lineOf, placeOf, wordsOf, type Line } from './line.ts';
+import { asCommand, peelings } from './manner.ts';
+import { replacements, rewritten } from './explain-text.ts';
+import { isClean, type Unread } from './outcome.ts';
+import { expectedIn, nearestIn, smallBudget, type Expected } from './suggest.ts';
+import { Vocabulary } from './vocabulary.ts';
+
+const WORDS = new Vocabulary(MOVE_LEXICON.words);
+
+/** Why a sentence of the working was not understood, and what would be. `near` is whether near sentences are looked for. */
+export function explain(unread: Unread, near: boolean, namedLater: ReadonlySet<string>): Diagnostic {
+  const { line, span, context } = unread;
+  const range = placeOf(line, span);
+  const tokens = wordsOf(line, span);
+  const text = line.text.slice(range.from - line.range.from, range.to - line.range.from);
+  const special = unclear(unread, text, range) ?? unnamed(unread, tokens, namedLater);
+  if (special !== null) return special;
+  return unread.of === 'block'
+    ? block(text, tokens, range, context, near)
+    : sentence(line, text, tokens, range, context, near);
+}
+
+/** `it` where nothing says what it is. */
+function unclear({ context }: Unread, text: string, range: Range): Diagnostic | null {
+  const place = /\b(it|them)\b/i.exec(text);
+  if (context.it !== null || place === null || context.names.piles.length === 0) return null;
+  const piles = context.names.piles.slice(0, 3);
+  const fits = piles.filter((pile) => understood(text, { names: context.names, it: pile }));
+  if (fits.length === 0) return null;
+  const at = { from: range.from + place.index, to: range.from + place.index + place[0].length };
+  const fixes = fits.map((pile) => ({ label: printPile(pile), range: at, text: printPile(pile) }));
+  return diagnostic('it-unclear', at, { word: place[0].toLowerCase() }, { fixes });
+}
+
+/** A number or a mark that is named nowhere, or only later. */
+function unnamed(
+  unread: Unread,
+  tokens: readonly Token[],
+  namedLater: ReadonlySet<string>,
+): Diagnostic | null {
+  const { line, span, context, of } = unread;
+  const { names } = context;
+  const text = line.text.slice(
+    placeOf(line, span).from - line.range.from,
+    placeOf(line, span).to - line.range.from,
+  );
+  const suspects = tokens.flatMap((token) => {
+    if (token.quoted) return [];
+    const nth = /^(\p{L})th$/u.exec(token.text);
+    const name = nth === null ? token.text : nth[1];
+    return /^\p{L}$/u.test(name) || namedLater.has(name) ? [{ name, token }] : [];
+  });
+  for (const { name, token } of suspects.slice(0, 4)) {
+    if (names.numbers.includes(name) || names.marks.includes(name)) continue;
+    const ways: readonly (readonly [string, Names])[] = [
+      ['number-not-named', { ...names, numbers: [...names.numbers, name] }],
+      ['mark-not-put', { ...names, marks: [...names.marks, name] }],
+    ];
+    for (const [code, more] of ways) {
+      const reads =
+        of === 'block'
+          ? readHead(tokens, more, smallBudget()) !== null
+          : understood(text, { ...context, names: more });
+      if (!reads) continue;
+      const known = code === 'mark-not-put' ? names.marks : names.numbers.filter((one) => !one.includes(' '));
+      return diagnostic(code, { from: token.from, to: token.to }, { name, known: [...known] });
+    }
+  }
+  return null;
+}
+
+function understood(text: string, context: Context): boolean {
+  const reader = new SentenceReader(new ClauseReader(smallBudget()));
+  const line = lineOf({ text, range: { from: 0, to: text.length } });
+  const { outcome, open } = reader.paragraph(line, context, 0);
+  return open === null && outcome.steps.length > 0 && isClean(outcome);
+}
+
+function sentence(
+  line: Line,
+  text: string,
+  tokens: readonly Token[],
+  range: Range,
+  context: Context,
+  near: boolean,
+): Diagnostic {
+  const { names } = context;
+  const reads = (one: string): boolean => understood(one, context);
+  const corrected = near
+    ? WORDS.corrected(tokens, names)
+        .map((words) => rewritten(line, tokens, words, range))
+        .filter(reads)
+    : [];
+  const nearest = near
+    ? [...new Set([...corrected, ...nearestIn(MOVE_LEXICON, tokens, names, reads)])].slice(0, 3)
+    : [];
+  const { at, expected } = farthest(tokens, names);
+  const place = at > 0 && at < tokens.length ? { from: tokens[at].from, to: range.to } : range;
+  const facts: Record<string, Facts[string]> = { sentence: text, nearest };
+  if (at > 0) facts.expected = [...expected];
+  if (at > 0 && at < tokens.length) facts.word = tokens[at].text;
+  const code = at > 0 && at === tokens.length ? 'sentence-ends-early' : 'sentence-not-understood';
+  return diagnostic(code, place, facts, { fixes: replacements(nearest, text, range) });
+}
+
+/** The farthest any way of taking the sentence apart leads; places are counted in the whole sentence. */
+function farthest(tokens: readonly Token[], names: Names): Expected {
+  let best: Expected = { at: 0, expected: [] };
+  const ways = peelings(tokens).map(({ tokens: words }) => words);
+  const commands = ways
+    .map((words) => asCommand(words, MOVE_LEXICON.words))
+    .filter((words) => words !== null);
+  for (const words of [...ways, ...commands]) {
+    const { at, expected } = expectedIn(MOVE_LEXICON, words, names);
+    const skipped = words.length === 0 ? 0 : tokens.findIndex((token) => token.from === words[0].from);
+    if (at > 0 && at + skipped >= best.at) best = { at: at + skipped, expected };
+  }
+  return best;
+}
+
+function block(
+  text: string,
+  tokens: readonly Token[],
+  range: Range,
+  context: Context,
+  near: boolean,
+): Diagnostic {
+  const { names } = context;
+  const reads = (one: string): boolean => readHead(headTokens(one), names, smallBudget()) !== null;
+  const plain = tokens.map((token) => token.text).join(' ');
+  const heads = BLOCKS.map(({ example }) => example.replace(/:$/, ''));
+  const limit = Math.max(4, plain.length / 2);
+  const nearest = near
+    ? heads
+        .map((head) => ({ head, off: distance(plain, head.toLowerCase()) }))
+        .filter(({ head, off }) => off <= limit && reads(head))
+        .sort((a, b) => a.off - b.off)
+        .slice(0, 3)
+        .map(({ head }) => head)
+    : [];
+  return diagnostic(
+    'block-not-understood',
+    range,
+    { sentence: text, nearest },
+    { fixes: replacements(nearest, text, range) },
+  );
+}
+
+function headTokens(text: string): readonly Token[] {
+  return lineOf({ text, range: { from: 0, to: text.length } }).tokens;
+}
