@@ -20,10 +20,10 @@ type DealPilesArgs = {
 /** More piles than a table holds; a named number may ask for any of them. */
 const MOST_PILES = 104;
 
-/** P29, P44: cards dealt in turn to so many piles, round and round, starting with the first. */
+/** P29, P44, and P78 when hands are gathered and dealt again: cards dealt in turn to so many piles, round and round, starting with the first. */
 export const dealPiles = defineMove<DealPilesArgs>({
   id: 'deal-piles',
-  procedures: ['P29', 'P44'],
+  procedures: ['P29', 'P44', 'P78'],
   hands: 'deal',
   title: 'deal into piles',
   phrases: [

@@ -22,10 +22,10 @@ export function showing(face: Face | undefined, pile: string, count: number): Ac
   return [mark(pile, 0, count, 'up', face === 'face up' ? 'set' : 'clear')];
 }
 
-/** P24, P43b: some cards dealt or counted one by one to another pile, which reverses them. */
+/** P24, P43b, and P40 after a transfer: some cards dealt or counted one by one to another pile, which reverses them. */
 export const deal = defineMove<DealArgs>({
   id: 'deal',
-  procedures: ['P24', 'P43b'],
+  procedures: ['P24', 'P40', 'P43b'],
   hands: 'deal',
   title: 'deal some cards',
   phrases: [

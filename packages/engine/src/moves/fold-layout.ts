@@ -8,7 +8,8 @@ import { turned, type How } from './open.ts';
 
 type FoldLayoutArgs = { to: PileRef; how: How };
 
-type Side = 'top row' | 'bottom row' | 'left column' | 'right column';
+/** A side of a layout that can be folded in. */
+export type Side = 'top row' | 'bottom row' | 'left column' | 'right column';
 const FOLD = 'fold';
 
 /** P70: a layout is folded from its edges, a whole outer row or column at a time, until one heap is left. */
@@ -65,7 +66,7 @@ export const foldLayout = defineMove<FoldLayoutArgs>({
 const SIDES: readonly Side[] = ['top row', 'bottom row', 'left column', 'right column'];
 
 /** Turns each heap of an outer line onto its neighbour; nothing where there is but one such line. */
-function foldSide(cells: readonly Cell[], side: Side, how: How): Action[] {
+export function foldSide(cells: readonly Cell[], side: Side, how: How): Action[] {
   const byRow = side.endsWith('row');
   const lineOf = (cell: Cell): number => (byRow ? cell.row : cell.column);
   const lines = cells.map(lineOf);

@@ -1,10 +1,13 @@
 import { antiFaro } from './anti-faro.ts';
 import { bury } from './bury.ts';
 import { choosePile } from './choose-pile.ts';
+import { countAndNote } from './count-and-note.ts';
 import { countAndTransfer } from './count-and-transfer.ts';
 import { countPile } from './count-pile.ts';
 import { countRing } from './count-ring.ts';
+import { countdown } from './countdown.ts';
 import { crossCut } from './cross-cut.ts';
+import { crossOut } from './cross-out.ts';
 import { cutDeeper } from './cut-deeper.ts';
 import { cutHeaps } from './cut-heaps.ts';
 import { cutOff } from './cut-off.ts';
@@ -22,6 +25,7 @@ import { downUnderDeal } from './down-under.ts';
 import { exchangePiles } from './exchange-piles.ts';
 import { faro } from './faro.ts';
 import { foldLayout } from './fold-layout.ts';
+import { foldLine } from './fold-line.ts';
 import { fold } from './fold.ts';
 import { gatherBySkips } from './gather-by-skips.ts';
 import { gatherLines } from './gather-lines.ts';
@@ -59,8 +63,11 @@ import { run } from './run.ts';
 import { sayPile } from './say-pile.ts';
 import { shuffleBlocks } from './shuffle-blocks.ts';
 import { shuffleWithin } from './shuffle-within.ts';
+import { spellCard } from './spell-card.ts';
+import { spellName } from './spell-name.ts';
 import { stripOut } from './strip-out.ts';
 import { swapCards } from './swap-cards.ts';
+import { takeAny } from './take-any.ts';
 import { takeOut } from './take-out.ts';
 import { transferLetters } from './transfer-letters.ts';
 import { transfer } from './transfer.ts';
@@ -80,10 +87,13 @@ export const MOVES: readonly Move[] = [
   antiFaro,
   bury,
   choosePile,
+  countAndNote,
   countAndTransfer,
+  countdown,
   countPile,
   countRing,
   crossCut,
+  crossOut,
   cut,
   cutDeeper,
   cutHeaps,
@@ -102,6 +112,7 @@ export const MOVES: readonly Move[] = [
   faro,
   fold,
   foldLayout,
+  foldLine,
   gather,
   gatherBySkips,
   gatherLines,
@@ -138,8 +149,11 @@ export const MOVES: readonly Move[] = [
   sayPile,
   shuffleBlocks,
   shuffleWithin,
+  spellCard,
+  spellName,
   stripOut,
   swapCards,
+  takeAny,
   takeOut,
   transfer,
   transferLetters,

@@ -9,10 +9,10 @@ type PushOffArgs = { pile: PileRef; count: Amount; to: PileRef; call?: string };
 
 const GROUP = '[as a group|as one|together|without changing their order|without reversing them]';
 
-/** P25: some cards taken off the top as one group, their order kept. */
+/** P25, and P67 with a reckoned answer: some cards taken off the top as one group, their order kept. */
 export const pushOffCards = defineMove<PushOffArgs>({
   id: 'push-off',
-  procedures: ['P25'],
+  procedures: ['P25', 'P67'],
   hands: 'deal',
   title: 'push off as a group',
   phrases: [
