@@ -1,0 +1,71 @@
+import { inverse } from '../base/echelon.ts';
+import type { SlotView } from '../claims/formula.ts';
+import type { Trait } from './traits.ts';
+
+export interface EquationTerm {
+  readonly slot: number;
+  readonly coef: number;
+  readonly trait: Trait;
+}
+
+/** The sum of its terms is `total`, in the field of p elements; `whole` when it says the same in whole numbers. */
+export interface Equation {
+  readonly p: number;
+  readonly whole: boolean;
+  readonly terms: readonly EquationTerm[];
+  readonly total: number;
+}
+
+/** Whether an equation is true of a table. */
+export function isTrueOf({ p, whole, terms, total }: Equation, table: SlotView): boolean {
+  let off = -total;
+  for (const { slot, coef, trait } of terms)
+    off += coef * trait.of(table.card(slot), (bit) => table.bit(slot, bit));
+  return whole ? off === 0 : off % p === 0;
+}
+
+/** Between -p/2 and p/2. */
+function centred(value: number, p: number): number {
+  const rest = ((value % p) + p) % p;
+  return rest * 2 > p ? rest - p : rest;
+}
+
+/**
+ * The same equation with the smallest numbers that scaling gives, and in whole numbers where the field is large enough for both to
+ * say the same.
+ */
+export function plainest(terms: readonly EquationTerm[], total: number, p: number): Equation {
+  if (p === 2) return { p, whole: false, terms, total: total & 1 };
+  let best: Equation | undefined;
+  let least = Infinity;
+  for (const scale of new Set([1, ...terms.map(({ coef }) => inverse(coef, p))])) {
+    const scaled = terms.map((term) => ({ ...term, coef: centred(term.coef * scale, p) }));
+    const sum = scaled.reduce((all, { coef }) => all + Math.abs(coef), 0);
+    if (sum >= least) continue;
+    least = sum;
+    best = { p, whole: false, terms: scaled, total: centred(total * scale, p) };
+  }
+  if (best === undefined) return { p, whole: false, terms, total: centred(total, p) };
+  // The total may be any of those alike modulo p; only one of them can be within reach when it is exact.
+  const reach = (sign: 1 | -1): number =>
+    best.terms.reduce((all, { coef, trait }) => all + (Math.sign(coef) === sign ? coef * trait.most : 0), 0);
+  const [low, high] = [reach(-1), reach(1)];
+  let whole = best.total;
+  while (whole - p >= low) whole -= p;
+  while (whole < low) whole += p;
+  if (whole <= high && whole + p > high) return flipped({ ...best, whole: true, total: whole });
+  return flipped(best);
+}
+
+/** More is said on the left than on the right; where both say as much, the first place comes first. */
+function flipped(equation: Equation): Equation {
+  const sum = equation.terms.reduce((all, { coef }) => all + Math.sign(coef), 0);
+  const lead = sum !== 0 ? sum : equation.total !== 0 ? equation.total : (equation.terms[0]?.coef ?? 1);
+  if (lead > 0) return equation;
+  return {
+    ...equation,
+    terms: equation.terms.map((term) => ({ ...term, coef: -term.coef })),
+    // Zero has no sign.
+    total: equation.total === 0 ? 0 : -equation.total,
+  };
+}

@@ -1,0 +1,88 @@
+import type { Trouble } from '../base/diagnostic.ts';
+import type { SentenceDecision } from '../proving/decision.ts';
+import { costData } from './performance.ts';
+import type { Coverage } from './coverage.ts';
+
+/** `1,234`; from a thousand million on `about 8.1 × 10^67`. */
+export function grouped(exact: bigint | number | string): string {
+  const digits = String(exact);
+  if (digits.length > 12) return `about ${digits[0]}.${digits[1]} × 10^${digits.length - 1}`;
+  return digits.replace(/\B(?=(\d{3})+$)/g, ',');
+}
+
+export function counted(n: number, one: string, many = `${one}s`): string {
+  return `${grouped(n)} ${n === 1 ? one : many}`;
+}
+
+/** How a sentence was settled, in words. */
+export function sayMethod({
+  method,
+  states,
+  rows,
+}: Pick<SentenceDecision, 'method' | 'states' | 'rows'>): string {
+  switch (method) {
+    case 'sizes':
+      return 'by the numbers of cards alone';
+    case 'linear':
+      return `by linear algebra (${counted(rows, 'equation')})`;
+    case 'exact':
+      return `by complete search (${counted(states, 'table')})`;
+    case 'exact then linear':
+      return `by complete search up to the last look at cards (${counted(states, 'table')}), then by linear algebra (${counted(rows, 'equation')})`;
+    case 'rule':
+      return `by search for a rule that the performer can follow (${counted(states, 'state of knowledge', 'states of knowledge')})`;
+    case 'trials':
+      return 'by random performances';
+  }
+}
+
+/** `all 40,320 performances`, `every performance, however long`. */
+export function sayPerformances({ performances, starts }: Pick<Coverage, 'performances' | 'starts'>): string {
+  const laid = starts === '1' ? '' : `, for each of the ${grouped(starts)} ways to lay the cards out`;
+  if (performances === 'unlimited') return `every performance, however often it is repeated${laid}`;
+  if (performances === null) return `every performance${laid}`;
+  if (performances === '1') return `the one performance there is${laid}`;
+  return `all ${grouped(performances)} performances${laid}`;
+}
+
+export function sayDecisions(cost: number): string {
+  const { decisions, steps } = costData(cost);
+  const after = counted(steps, 'step');
+  if (decisions === 0) return `on the plainest way there is, after ${after}`;
+  return `with ${counted(decisions, 'decision')} off the plainest way, after ${after}`;
+}
+
+/** Why a sentence is empty or undecided; null for causes that are not the prover's own. */
+export function sayReason(reason: Trouble): string | null {
+  const number = (name: string): number => Number(reason.facts[name] ?? 0);
+  switch (reason.code) {
+    case 'never-ends':
+      return 'No performance comes to an end, so there is nothing to judge.';
+    case 'about-nothing':
+      return 'It speaks of no card at all, whatever happens.';
+    case 'never-when':
+      return 'Its condition is never met, whatever is chosen.';
+    case 'budget-graph':
+      return `The work allowed was spent (${grouped(number('work'))} units) before it was settled.`;
+    case 'budget-trials':
+      return 'The work allowed was spent before it was settled.';
+    case 'budget-rule':
+      return 'The tables allowed were used up before a rule for the performer was found or ruled out.';
+    case 'no-common-rule':
+      return 'Each sentence has a rule that the performer could follow, but no rule serves them all.';
+    case 'rule-never-ends':
+      return 'The performer can go on for ever without coming to an end that fits.';
+    case 'needs-secret':
+      return `It would work if the performer knew what is chosen in secret at step ${reason.facts.step}.`;
+    case 'budget-tables':
+      return `The tables allowed were used up: ${counted(number('tables'), 'table')} searched, and there are more.`;
+    default:
+      return null;
+  }
+}
+
+/** What random performances gave where nothing was settled. */
+export function sayTrials(trials: SentenceDecision['trials']): string {
+  if (trials === undefined || trials.runs === 0) return 'No random performance came to its end.';
+  return `${counted(trials.runs, 'random performance')} (seed ${trials.seed}): none failed, which proves nothing.`;
+}
