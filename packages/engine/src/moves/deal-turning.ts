@@ -18,6 +18,8 @@ export function everyNth(size: number, every: number, from: DealTurningArgs['fro
   return places;
 }
 
+const FIRST = '(starting|beginning) with the first';
+
 /** P15: all the cards are dealt into one heap, every second one turned over on the way. */
 export const dealTurning = defineMove<DealTurningArgs>({
   id: 'deal-turning',
@@ -26,20 +28,27 @@ export const dealTurning = defineMove<DealTurningArgs>({
   title: 'deal, turning every second card',
   phrases: [
     phrase(
-      'deal [{pile:pile}] [singly] into (a|one|a single) (pile|heap), turning every {every:nth} card [over]',
+      'deal {pile:pile} [singly] into (a|one|a single) (pile|heap), turning every {every:nth} card [over]',
     ),
     phrase(
-      'deal [{pile:pile}] [singly] into (a|one|a single) (pile|heap), turning every {every:nth} card [over], starting with the first',
+      `deal {pile:pile} [singly] into (a|one|a single) (pile|heap), turning every {every:nth} card [over], ${FIRST}`,
       {
         from: 'first of each',
       },
     ),
-    phrase('deal [{pile:pile}] [singly] (to|onto|on) {to:newpile}, turning every {every:nth} card [over]'),
+    phrase('deal {pile:pile} [singly] (to|onto|on) {to:newpile}, turning every {every:nth} card [over]'),
     phrase(
-      'deal [{pile:pile}] [singly] (to|onto|on) {to:newpile}, turning every {every:nth} card [over], starting with the first',
+      `deal {pile:pile} [singly] (to|onto|on) {to:newpile}, turning every {every:nth} card [over], ${FIRST}`,
       {
         from: 'first of each',
       },
+    ),
+    phrase(
+      'deal [singly] (into (a|one|a single) (pile|heap)|(to|onto|on) {to:newpile}), turning every {every:nth} card [over]',
+    ),
+    phrase(
+      `deal [singly] (into (a|one|a single) (pile|heap)|(to|onto|on) {to:newpile}), turning every {every:nth} card [over], ${FIRST}`,
+      { from: 'first of each' },
     ),
   ],
   defaults: { pile: 'packet', from: 'last of each' },

@@ -21,16 +21,13 @@ export const gatherWith = defineMove<GatherWithArgs>({
   procedures: ['P69'],
   hands: 'gather',
   title: 'gather with one pile placed',
-  phrases: [
+  phrases: (['pile', 'heap', 'hand'] as const).map((stem) =>
     phrase(
-      '(gather|collect|assemble|pick up) the {plural=piles|heaps|hands} with number {n:number} {where=on top|in the middle|at the bottom} ' +
+      `(gather|collect|assemble|pick up) the ${stem}s with ${stem} {n:number} {where=on top|in the middle|at the bottom} ` +
         '[, the others {others=in order|in any order}] [into {to:newpile}]',
+      { plural: `${stem}s` },
     ),
-    phrase(
-      '(gather|collect|assemble|pick up) the {plural=piles|heaps|hands} with (pile|heap|hand) {n:number} {where=on top|in the middle|at the bottom} ' +
-        '[, the others {others=in order|in any order}] [into {to:newpile}]',
-    ),
-  ],
+  ),
   defaults: { others: 'in order', to: 'packet' },
   help: 'All piles are put together so that the one named lies on top, in the middle or at the bottom, each keeping its order.',
   caution:

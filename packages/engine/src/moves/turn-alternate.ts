@@ -14,12 +14,15 @@ export const turnAlternate = defineMove<TurnAlternateArgs>({
   title: 'turn every second card in place',
   phrases: [
     phrase('turn every {every:nth} card [of {pile:pile}] [over] in place'),
-    phrase('turn every {every:nth} card [of {pile:pile}] [over] in place, starting with the first', {
-      from: 'first of each',
-    }),
+    phrase(
+      'turn every {every:nth} card [of {pile:pile}] [over] in place, (starting|beginning) with the first',
+      {
+        from: 'first of each',
+      },
+    ),
     phrase('(push|spread|thumb) {pile:pile} from hand to hand, turning every {every:nth} card [over]'),
     phrase(
-      '(push|spread|thumb) {pile:pile} from hand to hand, turning every {every:nth} card [over], starting with the first',
+      '(push|spread|thumb) {pile:pile} from hand to hand, turning every {every:nth} card [over], (starting|beginning) with the first',
       {
         from: 'first of each',
       },

@@ -23,6 +23,15 @@ export function readAmount(tokens: readonly Token[], at: number, names: Names): 
   const readings: BlankReading<Amount>[] = [];
   for (const { words, amount } of OPEN)
     if (words.every((w, i) => word(at + i) === w)) readings.push({ value: amount, next: at + words.length });
+  for (const { value, next } of readNumber(tokens, at, names))
+    if (
+      word(next) === 'or' &&
+      (word(next + 1) === 'more' || word(next + 1) === 'fewer' || word(next + 1) === 'less')
+    )
+      readings.push({
+        value: { of: word(next + 1) === 'more' ? 'at least' : 'at most', n: value },
+        next: next + 2,
+      });
   const after = (skip: number): BlankReading<NumberRef>[] => readNumber(tokens, at + skip, names);
   if (word(at) === 'multiple' && word(at + 1) === 'of')
     for (const { value, next } of after(2))
@@ -116,7 +125,11 @@ export const amount = defineBlank<Amount>({
   type: 'amount',
   what: 'how many: a number, "any number", "an even number", "5 to 10", "at least 3"',
   read: readAmount,
-  print: printAmount,
+  print: (value) => {
+    // After a word such as `at` these read better than `at least 3`.
+    if (value.of === 'at least') return `${printNumber(value.n)} or more`;
+    return value.of === 'at most' ? `${printNumber(value.n)} or fewer` : printAmount(value);
+  },
   samples: AMOUNT_SAMPLES,
 });
 
@@ -125,6 +138,7 @@ export function printCards(value: Amount): string {
   const text = printAmount(value);
   if (value.of === 'exactly') return value.n === 1 ? '1 card' : `${text} cards`;
   if (value.of === 'half') return 'half of the cards';
+  if (value.of === 'multiple' && value.k !== 2) return `${text} cards`;
   return value.of === 'any' || value.of === 'multiple' ? `${text} of cards` : `${text} cards`;
 }
 
