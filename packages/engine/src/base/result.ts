@@ -1,5 +1,6 @@
 /** Either a value or what stood in its way; for everything that a user can cause. */
-export type Result<T, E> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly error: E };
+export type Result<T, E> =
+  { readonly ok: true; readonly value: T } | { readonly ok: false; readonly error: E };
 
 export function good<T>(value: T): { readonly ok: true; readonly value: T } {
   return { ok: true, value };

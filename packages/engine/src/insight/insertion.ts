@@ -7,8 +7,8 @@ import { Graph, type Edge } from '../routine/graph.ts';
 import type { MoveStep, Routine, Step } from '../routine/routine.ts';
 
 /**
- * A move by itself on a table of some sizes: a little graph from `start` to `end`, the same wherever the sizes are the same.
- * Null when it can get stuck there, or does not leave the piles as it found them.
+ * Some steps by themselves on a table of some sizes: a little graph from `start` to `end`, the same wherever the sizes are the same.
+ * Null when they can get stuck there, or do not leave the piles as they found them.
  */
 export interface LittleGraph {
   readonly graph: Graph;
@@ -25,27 +25,34 @@ const MOST_NODES = 20_000;
 export class LittleGraphs {
   private readonly made = new Map<string, LittleGraph | null>();
 
-  of(step: MoveStep, layout: Layout, numbers: Readonly<Record<string, number>>): LittleGraph | null {
-    const key = `${step.move}${JSON.stringify(step.args)}|${layoutKey(layout)}|${JSON.stringify(numbers)}`;
+  of(steps: readonly MoveStep[], layout: Layout): LittleGraph | null {
+    const key = `${steps.map((step) => step.move + JSON.stringify(step.args)).join()}|${layoutKey(layout)}`;
     let little = this.made.get(key);
-    if (little === undefined) this.made.set(key, (little = build(step, layout)));
+    if (little === undefined) this.made.set(key, (little = build(steps, layout)));
     return little;
   }
 }
 
-function build(step: MoveStep, layout: Layout): LittleGraph | null {
-  const graph = new Graph(alone(step, layout));
+function build(steps: readonly MoveStep[], layout: Layout): LittleGraph | null {
+  const graph = new Graph(alone(steps, layout));
   const start = graph.start;
   const nodes = graph.reach([start], new Budget(MOST_NODES * 20));
   const exits = nodes.filter((id) => graph.locations[id].exit);
   if (nodes.some((id) => graph.locations[id].looks || graph.waysFrom(id).stuck !== undefined)) return null;
   if (exits.length !== 1 || layoutKey(graph.locations[exits[0]].layout) !== layoutKey(layout)) return null;
   const edges = nodes.flatMap((id) => graph.waysFrom(id).edges);
-  return { graph, nodes, start, end: exits[0], edges, keys: graph.waysFrom(start).edges.map((edge) => edge.key) };
+  return {
+    graph,
+    nodes,
+    start,
+    end: exits[0],
+    edges,
+    keys: graph.waysFrom(start).edges.map((edge) => edge.key),
+  };
 }
 
-/** A routine of one step on anonymous cards: only sizes matter. */
-function alone(step: MoveStep, layout: Layout): Routine {
+/** A routine of these steps on anonymous cards: only sizes matter. */
+export function alone(steps: readonly MoveStep[], layout: Layout): Routine {
   let next = 0;
   const piles = layout.names.map((name, i) => ({
     name,
@@ -55,7 +62,7 @@ function alone(step: MoveStep, layout: Layout): Routine {
     title: '',
     cards: Array.from({ length: next }, (_, id) => ({ id, name: `${id}`, attributes: {} })),
     setUp: { piles, freedoms: [] },
-    steps: [step],
+    steps,
     endings: [],
   };
 }
@@ -116,7 +123,8 @@ export function staysCertain(
       leavesOnly = false;
       node(entryOf.get(edge.to) ?? edge.to).into.push({ from: id, edge });
     }
-    if (leavesOnly) for (const row of need.at[id] ?? []) start.push({ node: id, vector: need.rows.vector(row) });
+    if (leavesOnly)
+      for (const row of need.at[id] ?? []) start.push({ node: id, vector: need.rows.vector(row) });
     else
       for (const edge of main.waysFrom(id).edges)
         if (!moment.between.has(edge.to))

@@ -98,7 +98,8 @@ function doCarry(piles: Work[], action: Carry): void {
   const source = find(piles, action.from);
   if (source === undefined || at < 0 || count < 0 || at + count > source.slots.length)
     throw new Error(`carry of missing cards: ${JSON.stringify(action)}`);
-  const change = (action.turned === undefined ? 0 : 1) | ((action.turned === 'end') !== (action.spun === true) ? 4 : 0);
+  const change =
+    (action.turned === undefined ? 0 : 1) | ((action.turned === 'end') !== (action.spun === true) ? 4 : 0);
   if (change !== 0) opsOf(source);
   const slots = source.slots.splice(at, count);
   const ops = source.ops === null ? null : source.ops.splice(at, count);

@@ -86,7 +86,8 @@ export class Beliefs {
   wayTo(state: number): Way {
     const path: Edge[] = [];
     let at = state;
-    for (; this.states.via[at] >= 0; at = this.states.parent[at]) path.push(this.graph.edges[this.states.via[at]]);
+    for (; this.states.via[at] >= 0; at = this.states.parent[at])
+      path.push(this.graph.edges[this.states.via[at]]);
     const start = this.roots[this.rootOf.get(at) ?? 0];
     return { start, path: path.reverse(), cost: path.reduce((sum, edge) => sum + edge.cost, 0) };
   }
@@ -95,7 +96,10 @@ export class Beliefs {
   stuckIn(belief: Belief): number | undefined {
     return belief.states.find((state) => {
       const here = this.load(state);
-      return !here.exit && this.graph.waysFrom(here.id, seenAt(this.graph, here, this.view), this.budget).stuck !== undefined;
+      return (
+        !here.exit &&
+        this.graph.waysFrom(here.id, seenAt(this.graph, here, this.view), this.budget).stuck !== undefined
+      );
     });
   }
 
@@ -105,7 +109,8 @@ export class Beliefs {
     const instruction = this.graph.instructionOf(location);
     if (instruction === undefined || location.exit) return [];
     const hidden = instruction.do === 'move' && belief.turn === 'spectator' && !this.known(instruction.step);
-    if (hidden) return [{ key: '', to: this.group(this.runHidden(belief.states), belief.id, ''), again: false }];
+    if (hidden)
+      return [{ key: '', to: this.group(this.runHidden(belief.states), belief.id, ''), again: false }];
     const byKey = new Map<Key, { states: number[]; count: number }>();
     for (const state of belief.states) {
       const here = this.load(state);
@@ -182,7 +187,10 @@ export class Beliefs {
     for (const state of new Set(states)) {
       const here = this.load(state);
       const instruction = this.graph.instructionOf(here);
-      const open = instruction?.do === 'move' && here.looks && (instruction.step.who === 'performer' || this.known(instruction.step));
+      const open =
+        instruction?.do === 'move' &&
+        here.looks &&
+        (instruction.step.who === 'performer' || this.known(instruction.step));
       const seen = open ? String(seenAt(this.graph, here, this.view)) : '';
       const key = `${here.at}/${String(here.phase)}/${seen}`;
       const group = groups.get(key);
@@ -196,7 +204,11 @@ export class Beliefs {
       if (known !== undefined) return known;
       const location = this.graph.locations[this.states.location[members[0]]];
       const instruction = this.graph.instructionOf(location);
-      const performer = instruction !== undefined && 'step' in instruction && instruction.do !== 'each' && instruction.step.who === 'performer';
+      const performer =
+        instruction !== undefined &&
+        'step' in instruction &&
+        instruction.do !== 'each' &&
+        instruction.step.who === 'performer';
       const id = this.all.length;
       const words = [said, shown].filter((word) => word !== '').join(' ');
       this.all.push({

@@ -58,7 +58,10 @@ function familyProof(decision: Decision, solved: Solved): FamilyProof {
       columns: Array.from({ length: d }, (_, k) =>
         starts.universe.flatMap((card) =>
           Array.from({ length: 1 << member.space.bits.length }, (_unused, setting) => {
-            const word = member.space.bits.reduce((w, bit, i) => w | (((setting >> i) & 1) << graph.bits.indexOf(bit)), 0);
+            const word = member.space.bits.reduce(
+              (w, bit, i) => w | (((setting >> i) & 1) << graph.bits.indexOf(bit)),
+              0,
+            );
             return member.space.valuesOf(card, word)[k];
           }),
         ),

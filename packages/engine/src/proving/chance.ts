@@ -37,7 +37,9 @@ export interface ChanceLimits {
 }
 
 export function chanceOf(question: Question, meanings: Meanings, limits: ChanceLimits): Chance {
-  const endless = question.graph.program.instructions.some((i) => i.do === 'repeat' && i.step.times.of !== 'exactly');
+  const endless = question.graph.program.instructions.some(
+    (i) => i.do === 'repeat' && i.step.times.of !== 'exactly',
+  );
   if (endless) return { kind: 'none', why: trouble('chance-endless') };
   const exact = exactChance(question, meanings, limits);
   return exact === null ? estimate(question, meanings, limits) : { kind: 'exact', value: exact };
@@ -50,7 +52,8 @@ function scattered(graph: Graph, location: Location): { at: number; count: numbe
       f.free === 'order' ? [{ at: firstSlot(location.layout, f.pile) + f.from, count: f.count }] : [],
     );
   const instruction = graph.instructionOf(location);
-  if (instruction?.do !== 'move' || instruction.move.scatters === undefined || location.phase !== START) return [];
+  if (instruction?.do !== 'move' || instruction.move.scatters === undefined || location.phase !== START)
+    return [];
   const { pile, at, count } = instruction.move.scatters(instruction.args, graph.view(location));
   return [{ at: firstSlot(location.layout, pile) + at, count }];
 }
@@ -75,7 +78,12 @@ function exactChance(question: Question, meanings: Meanings, limits: ChanceLimit
   const { graph, starts } = question;
   const { attributes, bits } = looksOf(graph);
   for (;;) {
-    const walk = new ExactWalk(question, meanings, classesOf(starts.universe, attributes, bits, graph), limits.states);
+    const walk = new ExactWalk(
+      question,
+      meanings,
+      classesOf(starts.universe, attributes, bits, graph),
+      limits.states,
+    );
     let value: Rational | null;
     try {
       value = walk.run();
@@ -130,7 +138,9 @@ class ExactWalk {
     let sum = ZERO;
     let count = 0n;
     for (const start of starts.all()) {
-      const codes = Uint16Array.from(start.cards, (card, slot) => this.classes.codeOf(card, start.bits[slot]));
+      const codes = Uint16Array.from(start.cards, (card, slot) =>
+        this.classes.codeOf(card, start.bits[slot]),
+      );
       const value = this.chanceAt(this.arrive(graph.start, codes));
       if (value === null) return null;
       sum = plus(sum, value);
@@ -142,7 +152,8 @@ class ExactWalk {
   private arrive(location: number, codes: ArrayLike<number>): number {
     const before = this.states.count;
     const state = this.states.find(location, codes);
-    if (this.states.count > before && !this.budget.spend()) throw new BudgetEnded('too many tables for an exact chance');
+    if (this.states.count > before && !this.budget.spend())
+      throw new BudgetEnded('too many tables for an exact chance');
     return state;
   }
 

@@ -32,7 +32,9 @@ export function classesOf(
   const representatives: Card[] = [];
   for (const card of cards) {
     const key = names
-      .map((name) => (name === 'id' ? card.id : name === 'name' ? card.name : (card.attributes[name] ?? '\u0000')))
+      .map((name) =>
+        name === 'id' ? card.id : name === 'name' ? card.name : (card.attributes[name] ?? '\u0000'),
+      )
       .map((value) => `${typeof value}${value}`)
       .join('|');
     let index = byKey.get(key);
@@ -63,7 +65,7 @@ export function classesOf(
       let changes = false;
       for (let code = 0; code < codes; code++) {
         let word = 0;
-        bits.forEach((kind, i) => (word |= ((code % settings >> i) & 1) << kind));
+        bits.forEach((kind, i) => (word |= (((code % settings) >> i) & 1) << kind));
         const after = applyOps(word, op);
         let setting = 0;
         bits.forEach((kind, i) => (setting |= ((after >>> kind) & 1) << i));

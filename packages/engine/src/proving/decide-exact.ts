@@ -99,7 +99,8 @@ export function decideExact(question: Question, ending: Ending, meanings: Meanin
     return { ...base, verdict: 'undecided', reason: trouble('budget-tables', { tables: result.states }) };
   if (exits === 0) return { ...base, verdict: 'empty', reason: trouble('never-ends') };
   if (vacuous) return { ...base, verdict: 'empty', reason: trouble('about-nothing') };
-  if (ending.sentence.says === 'if' && !everWhen) return { ...base, verdict: 'empty', reason: trouble('never-when') };
+  if (ending.sentence.says === 'if' && !everWhen)
+    return { ...base, verdict: 'empty', reason: trouble('never-when') };
   return { ...base, verdict: 'proved' };
 }
 
@@ -130,17 +131,29 @@ export function decideWithLooks(question: Question, ending: Ending, meanings: Me
       return 'halt';
     });
   });
-  const base = { ...NOTHING, ending, method: 'exact then linear', states: result.states, reads: result.reads } as const;
+  const base = {
+    ...NOTHING,
+    ending,
+    method: 'exact then linear',
+    states: result.states,
+    reads: result.reads,
+  } as const;
   if (meanings.trouble !== undefined) return { ...base, verdict: 'undecided', reason: meanings.trouble };
   if (!result.complete)
     return { ...base, verdict: 'undecided', reason: trouble('budget-tables', { tables: result.states }) };
   let failure: Failure | undefined =
-    result.ended === undefined ? undefined : { way: result.ended.way, stuck: result.ended.stuck, shortest: true };
+    result.ended === undefined
+      ? undefined
+      : { way: result.ended.way, stuck: result.ended.stuck, shortest: true };
   const better = (cost: number): boolean => failure === undefined || cost < failure.way.cost;
   const region = regionFrom(graph, [...new Set(arrivals.map((a) => a.location))], budget);
   const extend = (arrival: Arrival, path: readonly Edge[], cost: number, stuck: Failure['stuck']) => {
     const way = result.wayTo(arrival.state);
-    failure = { way: { start: way.start, path: [...way.path, ...path], cost: arrival.cost + cost }, stuck, shortest: true };
+    failure = {
+      way: { start: way.start, path: [...way.path, ...path], cost: arrival.cost + cost },
+      stuck,
+      shortest: true,
+    };
   };
   if (region.stuck.length > 0) {
     const dead = new Set(region.stuck);
@@ -178,7 +191,9 @@ export function decideWithLooks(question: Question, ending: Ending, meanings: Me
       for (const member of problem.members) {
         const vector = kernel.ofTable(member, arrival.table);
         // Rows at a location stand cheapest first.
-        const row = (need.at[arrival.location] ?? []).find((r) => kernel.value(need.rows.vector(r), vector) !== 0);
+        const row = (need.at[arrival.location] ?? []).find(
+          (r) => kernel.value(need.rows.vector(r), vector) !== 0,
+        );
         if (row === undefined || !better(arrival.cost + need.rows.cost[row])) continue;
         extend(arrival, pathOf(need, graph, row), need.rows.cost[row], undefined);
       }
@@ -200,4 +215,3 @@ function copyOf(table: SlotView, graph: Graph, classes: Classes): StartTable {
   );
   return { cards, bits };
 }
-

@@ -43,7 +43,8 @@ function performerSteps(steps: readonly Step[]): Step[] {
 }
 
 /** Named, pointed to or said openly, and not said to be secret. */
-export const knownByNature: Known = (step) => !step.secret && (step.open === true || moveById(step.move).open === true);
+export const knownByNature: Known = (step) =>
+  !step.secret && (step.open === true || moveById(step.move).open === true);
 
 /**
  * Sentences of a routine in which the performer chooses: one rule must serve all of them. Where there is none, each is
@@ -53,7 +54,11 @@ export function decideGame(
   question: Question,
   endings: readonly { readonly ending: Ending; readonly meanings: Meanings }[],
 ): SentenceDecision[] {
-  const all = play(question, endings.map((e) => e.meanings), knownByNature);
+  const all = play(
+    question,
+    endings.map((e) => e.meanings),
+    knownByNature,
+  );
   if (all !== null && 'won' in all && all.won)
     return endings.map(({ ending }) => ({
       ...NOTHING,
@@ -70,7 +75,13 @@ export function decideGame(
     if (result === null) return undecided(ending, trouble('budget-rule'));
     if (result.won) return { ...base, verdict: 'proved', rule: result.rule, states: result.beliefs };
     const failure = { way: result.way, stuck: result.stuck, shortest: false };
-    return { ...base, verdict: 'refuted', failure, states: result.beliefs, reason: missingSecret(question, meanings) };
+    return {
+      ...base,
+      verdict: 'refuted',
+      failure,
+      states: result.beliefs,
+      reason: missingSecret(question, meanings),
+    };
   });
   // Each has a rule, all together have none: the last cannot be kept beside the others.
   if (all !== null && !all.won && alone.length > 1 && alone.every((one) => one.verdict === 'proved'))
@@ -101,7 +112,8 @@ function play(question: Question, all: readonly Meanings[], known: Known): GameR
           const meaning = meanings.at(exit);
           if (meaning === null) return false;
           const reads = readsOf(meaning.formula);
-          for (const name of reads.attributes) if (!attributes.has(name)) more = Boolean(attributes.add(name));
+          for (const name of reads.attributes)
+            if (!attributes.has(name)) more = Boolean(attributes.add(name));
           for (const name of reads.bits) if (!bits.has(name)) more = Boolean(bits.add(name));
           return !more && holds(meaning.formula, table);
         });

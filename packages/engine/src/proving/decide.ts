@@ -10,7 +10,15 @@ import { decideLinear } from './decide-linear.ts';
 import { countPerformances, cheapestPath } from './paths.ts';
 import { equationsOf } from './problem.ts';
 import { regionFrom, type Region } from './region.ts';
-import { DEFAULT_LIMITS, emptyReason, Meanings, NOTHING, undecided, type Limits, type Question } from './question.ts';
+import {
+  DEFAULT_LIMITS,
+  emptyReason,
+  Meanings,
+  NOTHING,
+  undecided,
+  type Limits,
+  type Question,
+} from './question.ts';
 import { startsOf } from '../routine/starts.ts';
 import { tryOut } from './trials.ts';
 
@@ -35,7 +43,10 @@ export function decide(routine: Routine, limits: Limits = DEFAULT_LIMITS): Decis
   const sentences: SentenceDecision[] = [];
   let stuck: Failure | undefined | null = null;
   const game = isGame(question, region);
-  const asked = routine.endings.map((ending) => ({ ending, meanings: new Meanings(ending.sentence, question) }));
+  const asked = routine.endings.map((ending) => ({
+    ending,
+    meanings: new Meanings(ending.sentence, question),
+  }));
   const ruled = game ? decideGame(question, asked) : [];
   for (const [i, { ending, meanings }] of asked.entries()) {
     let decision: SentenceDecision | undefined;
@@ -69,7 +80,12 @@ function cheapestStuck(question: Question, region: Region): Failure | undefined 
   if (region.stuck.length === 0) return undefined;
   const { graph, budget, starts } = question;
   const dead = new Set(region.stuck);
-  const found = cheapestPath(graph, [{ location: graph.start, cost: 0 }], (location) => dead.has(location), budget);
+  const found = cheapestPath(
+    graph,
+    [{ location: graph.start, cost: 0 }],
+    (location) => dead.has(location),
+    budget,
+  );
   if (found === undefined) return undefined;
   const at = found.path.at(-1)?.to ?? graph.start;
   return {

@@ -57,7 +57,8 @@ export function solveGame(
     if (next.every((value, i) => value === hope[i])) break;
     hope = next;
   }
-  if (first.every((id) => won[id] > 0)) return { won: true, rule: ruleOf(beliefs, branches, won, first), beliefs: count };
+  if (first.every((id) => won[id] > 0))
+    return { won: true, rule: ruleOf(beliefs, branches, won, first), beliefs: count };
   const start = first.find((id) => won[id] === 0) as number;
   const state = losingState(beliefs, branches, lost, won, start);
   if (state === undefined) {
@@ -80,10 +81,13 @@ function attract(
     const before = [...won];
     beliefs.all.forEach((belief, i) => {
       if (won[i] > 0 || lost[i] !== undefined) return;
-      const sure = (branch: Branch): boolean => branch.to.every((to) => before[to] > 0 || (branch.again && hope[to]));
+      const sure = (branch: Branch): boolean =>
+        branch.to.every((to) => before[to] > 0 || (branch.again && hope[to]));
       const good =
         belief.turn === 'end' ||
-        (belief.turn === 'performer' ? branches[i].some(sure) : branches[i].length > 0 && branches[i].every(sure));
+        (belief.turn === 'performer'
+          ? branches[i].some(sure)
+          : branches[i].length > 0 && branches[i].every(sure));
       if (good) {
         won[i] = round;
         changed = true;
@@ -113,7 +117,12 @@ function ruleOf(
       const chosen = branches[id].find((branch) => sure(branch, won, won[id])) as Branch;
       next = [chosen];
       if (branches[id].length > 1)
-        rule.push({ belief: id, step: belief.location.origin?.number ?? '', when: historyOf(beliefs, id), key: chosen.key });
+        rule.push({
+          belief: id,
+          step: belief.location.origin?.number ?? '',
+          when: historyOf(beliefs, id),
+          key: chosen.key,
+        });
     }
     for (const branch of next)
       for (const to of branch.to)

@@ -17,7 +17,8 @@ export class Kept {
 
   constructor(like: Vector) {
     this.length = like.length;
-    this.data = like instanceof Uint32Array ? new Uint32Array(256 * this.length) : new Int32Array(256 * this.length);
+    this.data =
+      like instanceof Uint32Array ? new Uint32Array(256 * this.length) : new Int32Array(256 * this.length);
   }
 
   add(vector: Vector, location: number, parent: number, edge: number, cost: number): number {
@@ -48,7 +49,9 @@ export class Kept {
     edge.set(this.edge);
     cost.set(this.cost);
     const data =
-      this.data instanceof Uint32Array ? new Uint32Array(size * this.length) : new Int32Array(size * this.length);
+      this.data instanceof Uint32Array
+        ? new Uint32Array(size * this.length)
+        : new Int32Array(size * this.length);
     data.set(this.data);
     this.location = location;
     this.parent = parent;

@@ -44,7 +44,11 @@ export function momentsOf(decision: Decision, sentence: SentenceDecision, limits
   return solved.map((one) => {
     const { problem, kernel, need } = one;
     const entries: Entry[] = starts.spanning.flatMap((table) =>
-      problem.members.map((member) => ({ location: graph.start, vector: kernel.ofTable(member, table), cost: 0 })),
+      problem.members.map((member) => ({
+        location: graph.start,
+        vector: kernel.ofTable(member, table),
+        cost: 0,
+      })),
     );
     const have = haveOf(problem, kernel, graph, entries, budget);
     const dense = (vector: Parameters<typeof kernel.entry>[0]): number[] =>
@@ -54,7 +58,11 @@ export function momentsOf(decision: Decision, sentence: SentenceDecision, limits
       solved: one,
       have,
       certainAt: (location) =>
-        nullspace((have.at[location] ?? []).map((i) => dense(have.tables.vector(i))), problem.width, problem.p),
+        nullspace(
+          (have.at[location] ?? []).map((i) => dense(have.tables.vector(i))),
+          problem.width,
+          problem.p,
+        ),
       neededAt: (location) => (need.at[location] ?? []).map((i) => dense(need.rows.vector(i))),
     };
   });

@@ -64,7 +64,8 @@ export function needOf(
     const number = rows.add(vector, location, edge < 0 ? -1 : origin, edge, cost);
     (at[location] ??= []).push(number);
     if (until?.(location, vector, cost, number) === true) return { rows, at, bases, complete: false };
-    for (const before of region.into[location] ?? []) queue.push(waiting.add(before.id, number), cost + before.cost);
+    for (const before of region.into[location] ?? [])
+      queue.push(waiting.add(before.id, number), cost + before.cost);
   }
   return { rows, at, bases, complete: true };
 }
@@ -72,6 +73,7 @@ export function needOf(
 /** The edges from a row's location to the exit whose equation it is. */
 export function pathOf(need: Need, graph: Graph, row: number): Edge[] {
   const path: Edge[] = [];
-  for (let at = row; need.rows.edge[at] >= 0; at = need.rows.parent[at]) path.push(graph.edges[need.rows.edge[at]]);
+  for (let at = row; need.rows.edge[at] >= 0; at = need.rows.parent[at])
+    path.push(graph.edges[need.rows.edge[at]]);
   return path;
 }

@@ -126,7 +126,10 @@ export function problemsOf(
       const key = `${equation.p}|${measures.map((m) => m.id).join('|')}`;
       let space = spaces.get(key);
       if (space === undefined)
-        spaces.set(key, (space = spaceOf(measures, equation.p, cards, ops, (bit) => graph.bits.indexOf(bit))));
+        spaces.set(
+          key,
+          (space = spaceOf(measures, equation.p, cards, ops, (bit) => graph.bits.indexOf(bit))),
+        );
       let draft = drafts.get(key);
       if (draft === undefined) drafts.set(key, (draft = { space, rows: new Map() }));
       const { weights, total } = rowOf(equation, measures, space);
@@ -195,7 +198,10 @@ function familyProblem(family: readonly Draft[], slots: number): Problem {
   };
   coordinates(basis[0]);
   const drafts = names.map((name) => {
-    const { exit, weights } = family[0].rows.get(name) as { exit: number; weights: (readonly [number, number])[] };
+    const { exit, weights } = family[0].rows.get(name) as {
+      exit: number;
+      weights: (readonly [number, number])[];
+    };
     // sum of weights - total = 0, so the constant side enters with a minus.
     const totals = family.map((draft) => (p - (draft.rows.get(name)?.total ?? 0)) % p);
     return { exit, weights, as: coordinates(totals) };
@@ -215,4 +221,3 @@ function familyProblem(family: readonly Draft[], slots: number): Problem {
     members: family.map((draft, t) => ({ space: draft.space, constants: basis.map((f) => f[t]) })),
   };
 }
-

@@ -33,7 +33,10 @@ export interface Question {
 /** What a sentence means at each exit where it may be judged, made once for each. */
 export class Meanings {
   trouble: Trouble | undefined;
-  private readonly made = new Map<number, { formula: Formula; vacuous: boolean; when: Formula | undefined }>();
+  private readonly made = new Map<
+    number,
+    { formula: Formula; vacuous: boolean; when: Formula | undefined }
+  >();
   private readonly sentence: Sentence;
   private readonly question: Question;
 
@@ -83,7 +86,8 @@ export function emptyReason(
 ): Trouble | undefined {
   if (exits === 0) return trouble('never-ends');
   if (all.every(({ vacuous }) => vacuous)) return trouble('about-nothing');
-  if (all.every(({ when }) => when !== undefined && when.is === 'known' && !when.holds)) return trouble('never-when');
+  if (all.every(({ when }) => when !== undefined && when.is === 'known' && !when.holds))
+    return trouble('never-when');
   return undefined;
 }
 

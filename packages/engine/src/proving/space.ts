@@ -75,7 +75,9 @@ export function spaceOf(
   }
   const size = classes.length * settings;
   const functionOf = (m: number): number[] =>
-    Array.from({ length: size }, (_, i) => mod(classes[Math.floor(i / settings)][m * settings + (i % settings)], p));
+    Array.from({ length: size }, (_, i) =>
+      mod(classes[Math.floor(i / settings)][m * settings + (i % settings)], p),
+    );
 
   // An opened basis: `reduced` for finding coordinates, `columns` as the functions themselves; entry 0 is the constant 1.
   const columns: number[][] = [];
@@ -106,11 +108,14 @@ export function spaceOf(
     const map = settingMap(op, kinds);
     return f.map((_, i) => f[i - (i % settings) + map[i % settings]]);
   };
-  const relevant = [...new Set(ops.map((op) => (op & mask) >>> 0))].filter((op) => op !== 0).sort((a, b) => a - b);
+  const relevant = [...new Set(ops.map((op) => (op & mask) >>> 0))]
+    .filter((op) => op !== 0)
+    .sort((a, b) => a - b);
   coordinates(new Array<number>(size).fill(1), true);
   const asked = measures.map((_, m) => functionOf(m));
   for (const f of asked) coordinates(f, true);
-  for (let k = 1; k < columns.length; k++) for (const op of relevant) coordinates(handled(columns[k], op), true);
+  for (let k = 1; k < columns.length; k++)
+    for (const op of relevant) coordinates(handled(columns[k], op), true);
 
   const d = columns.length - 1;
   const split = (as: readonly number[]): Coordinates => ({

@@ -78,7 +78,8 @@ export class States {
     for (let number = 0; number < this.count; number++) {
       let hash = Math.imul(this.location[number] + 1, 0x9e3779b1);
       const from = number * slots;
-      for (let i = 0; i < slots; i++) hash = Math.imul(hash ^ this.codes[from + i], 0x01000193) ^ (hash >>> 15);
+      for (let i = 0; i < slots; i++)
+        hash = Math.imul(hash ^ this.codes[from + i], 0x01000193) ^ (hash >>> 15);
       hash = finish(hash);
       let at = hash & mask;
       while (table[at] >= 0) at = (at + 1) & mask;

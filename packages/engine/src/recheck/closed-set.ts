@@ -28,7 +28,9 @@ export function checkClosedSet(
   const classOf = new Map<Card, number>();
   for (const card of universe) {
     const key = names
-      .map((name) => (name === 'id' ? card.id : name === 'name' ? card.name : (card.attributes[name] ?? '\u0000')))
+      .map((name) =>
+        name === 'id' ? card.id : name === 'name' ? card.name : (card.attributes[name] ?? '\u0000'),
+      )
       .map((value) => `${typeof value}${value}`)
       .join('|');
     if (!classes.has(key)) classes.set(key, first.push(card) - 1);
@@ -36,7 +38,8 @@ export function checkClosedSet(
   }
   const code = (card: Card, word: number): number =>
     (classOf.get(card) ?? 0) * settings + bits.reduce((s, kind, i) => s | (((word >>> kind) & 1) << i), 0);
-  const wordOf = (c: number): number => bits.reduce((w, kind, i) => w | (((c % settings >> i) & 1) << kind), 0);
+  const wordOf = (c: number): number =>
+    bits.reduce((w, kind, i) => w | ((((c % settings) >> i) & 1) << kind), 0);
 
   const seen = new Set<string>();
   const queue: { location: number; codes: number[] }[] = [];
@@ -46,7 +49,11 @@ export function checkClosedSet(
     seen.add(key);
     queue.push({ location, codes });
   };
-  for (const start of starts) arrive(graph.start, start.cards.map((card, slot) => code(card, start.bits[slot])));
+  for (const start of starts)
+    arrive(
+      graph.start,
+      start.cards.map((card, slot) => code(card, start.bits[slot])),
+    );
   const arrivals: Arrival[] = [];
   const none = (fault: Trouble | undefined) => ({ fault, arrivals });
   for (let next = 0; next < queue.length; next++) {
@@ -81,10 +88,12 @@ export function checkClosedSet(
         }),
       );
   }
-  if (seen.size !== set.tables) return none(trouble('certificate-set', { tables: seen.size, said: set.tables }));
+  if (seen.size !== set.tables)
+    return none(trouble('certificate-set', { tables: seen.size, said: set.tables }));
   const digest = new SetDigest();
   for (const key of seen) digest.add(key);
-  if (digest.hex() !== set.digest) return none(trouble('certificate-set', { tables: seen.size, said: set.tables }));
+  if (digest.hex() !== set.digest)
+    return none(trouble('certificate-set', { tables: seen.size, said: set.tables }));
   return none(undefined);
 }
 

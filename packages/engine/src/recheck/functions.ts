@@ -10,11 +10,21 @@ export function mod(value: number, p: number): number {
   return ((value % p) + p) % p;
 }
 
-export function valuesOf(measure: Measure, bits: readonly string[], cards: readonly Card[], p: number): Values {
+export function valuesOf(
+  measure: Measure,
+  bits: readonly string[],
+  cards: readonly Card[],
+  p: number,
+): Values {
   const values: number[] = [];
   for (const card of cards)
     for (let s = 0; s < 1 << bits.length; s++)
-      values.push(mod(measure.of(card, (bit) => (s >> bits.indexOf(bit)) & 1), p));
+      values.push(
+        mod(
+          measure.of(card, (bit) => (s >> bits.indexOf(bit)) & 1),
+          p,
+        ),
+      );
   return values;
 }
 
@@ -31,7 +41,11 @@ export function settingUnder(op: number, setting: number, kinds: readonly number
  * Writes a function as a combination of a member's columns and a constant, or null when it is none: plain elimination on the
  * lists of values.
  */
-export function combine(target: Values, member: MemberProof, p: number): { columns: number[]; constant: number } | null {
+export function combine(
+  target: Values,
+  member: MemberProof,
+  p: number,
+): { columns: number[]; constant: number } | null {
   const functions = [target.map(() => 1), ...member.columns];
   const rows = target.map((value, i) => [...functions.map((f) => mod(f[i], p)), mod(value, p)]);
   const width = functions.length;

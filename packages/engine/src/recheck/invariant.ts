@@ -34,7 +34,8 @@ export function checkInvariant(
     for (const entry of sparse) {
       const row = new Array<number>(width).fill(0);
       for (let i = 0; i + 1 < entry.length; i += 2) {
-        if (!(entry[i] >= 0 && entry[i] < width)) return trouble('certificate-shape', { what: 'index of a row' });
+        if (!(entry[i] >= 0 && entry[i] < width))
+          return trouble('certificate-shape', { what: 'index of a row' });
         row[entry[i]] = mod(entry[i + 1], p);
       }
       rows.push(row);
@@ -47,7 +48,12 @@ export function checkInvariant(
     for (const member of family.members) {
       const x = tableVector(graph, universe, family, member, table);
       for (const row of rowsAt.get(location) ?? [])
-        if (mod(row.reduce((sum, value, i) => (sum + value * x[i]) % p, 0), p) !== 0)
+        if (
+          mod(
+            row.reduce((sum, value, i) => (sum + value * x[i]) % p, 0),
+            p,
+          ) !== 0
+        )
           return trouble('certificate-start', { location: graph.locations[location].key });
     }
   for (const id of locations) {
@@ -73,7 +79,11 @@ function checkColumns(
     if (!graph.locations[id].looks)
       for (const edge of graph.waysFrom(id).edges) for (const op of edge.effect.ops ?? []) ops.add(op);
   for (const member of family.members) {
-    if (member.columns.length !== family.d || member.constants.length !== family.m || member.constants[0] !== 1)
+    if (
+      member.columns.length !== family.d ||
+      member.constants.length !== family.m ||
+      member.constants[0] !== 1
+    )
       return trouble('certificate-shape', { what: 'columns or constants of a member' });
     const settings = 1 << member.bits.length;
     if (member.columns.some((column) => column.length !== universe.length * settings))
@@ -106,7 +116,8 @@ function touches(op: number, kinds: readonly number[]): boolean {
 
 function familyMask(graph: Graph, family: FamilyProof): number {
   let mask = 0;
-  for (const member of family.members) for (const bit of member.bits) mask |= 3 << (2 * graph.bits.indexOf(bit));
+  for (const member of family.members)
+    for (const bit of member.bits) mask |= 3 << (2 * graph.bits.indexOf(bit));
   return mask >>> 0;
 }
 
@@ -154,7 +165,10 @@ function pulledBack(graph: Graph, family: FamilyProof, row: readonly number[], e
 }
 
 /** Rows brought to a form in which each begins with a 1 where the others have nothing before it. */
-export function reducedRows(rows: readonly (readonly number[])[], p: number): { pivot: number; row: number[] }[] {
+export function reducedRows(
+  rows: readonly (readonly number[])[],
+  p: number,
+): { pivot: number; row: number[] }[] {
   const done: { pivot: number; row: number[] }[] = [];
   for (const row of rows) {
     const rest = reduce([...row], done, p);
@@ -175,7 +189,11 @@ function reduce(vector: number[], rows: readonly { pivot: number; row: number[] 
   return vector;
 }
 
-export function inSpan(vector: readonly number[], rows: readonly { pivot: number; row: number[] }[], p: number): boolean {
+export function inSpan(
+  vector: readonly number[],
+  rows: readonly { pivot: number; row: number[] }[],
+  p: number,
+): boolean {
   return reduce([...vector], rows, p).every((value) => value === 0);
 }
 
@@ -188,7 +206,8 @@ export function impliesAtExit(
   formula: Formula,
 ): boolean {
   if (formula.is === 'known') return formula.holds;
-  if (formula.is === 'and') return formula.parts.every((part) => impliesAtExit(graph, universe, families, exit, part));
+  if (formula.is === 'and')
+    return formula.parts.every((part) => impliesAtExit(graph, universe, families, exit, part));
   if (formula.is !== 'equal') return false;
   return families.some(
     (family) =>
@@ -230,7 +249,10 @@ function follows(
   for (const { slot, coef, measure } of equation.terms) {
     if (!known.has(measure.id)) {
       const possible = measure.bits.every((bit) => member.bits.includes(bit));
-      known.set(measure.id, possible ? combine(valuesOf(measure, member.bits, universe, p), member, p) : null);
+      known.set(
+        measure.id,
+        possible ? combine(valuesOf(measure, member.bits, universe, p), member, p) : null,
+      );
     }
     const made = known.get(measure.id) ?? null;
     if (made === null) return false;
@@ -241,7 +263,8 @@ function follows(
     const row = new Array<number>(fixed + 1).fill(0);
     for (let i = 0; i + 1 < entry.length; i += 2) {
       if (entry[i] < fixed) row[entry[i]] = mod(entry[i + 1], p);
-      else if (entry[i] < fixed + m) row[fixed] = mod(row[fixed] + entry[i + 1] * member.constants[entry[i] - fixed], p);
+      else if (entry[i] < fixed + m)
+        row[fixed] = mod(row[fixed] + entry[i + 1] * member.constants[entry[i] - fixed], p);
     }
     return row;
   });

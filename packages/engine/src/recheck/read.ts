@@ -37,7 +37,12 @@ const schema = v.object({
       v.object({ text, proof: v.literal('sizes') }),
       v.object({ text, proof: v.literal('invariant'), families: v.array(family) }),
       v.object({ text, proof: v.literal('closed set'), set: closedSet }),
-      v.object({ text, proof: v.literal('closed set then invariant'), set: closedSet, families: v.array(family) }),
+      v.object({
+        text,
+        proof: v.literal('closed set then invariant'),
+        set: closedSet,
+        families: v.array(family),
+      }),
     ]),
   ),
 });

@@ -25,11 +25,19 @@ export function recheck(routine: Routine, proofs: readonly SentenceProof[]): Rec
   const starts = startsOf(routine);
   return routine.endings.map((ending, i) => ({
     text: ending.text,
-    fault: proofs[i] === undefined ? trouble('certificate-missing') : checkSentence(graph, starts, ending, proofs[i]),
+    fault:
+      proofs[i] === undefined
+        ? trouble('certificate-missing')
+        : checkSentence(graph, starts, ending, proofs[i]),
   }));
 }
 
-function checkSentence(graph: Graph, starts: Starts, ending: Ending, proof: SentenceProof): Trouble | undefined {
+function checkSentence(
+  graph: Graph,
+  starts: Starts,
+  ending: Ending,
+  proof: SentenceProof,
+): Trouble | undefined {
   const formulaAt = (exit: number): Formula | Trouble => {
     const { layout, numbers } = graph.locations[exit];
     const piles = graph.routine.setUp.piles;
@@ -44,8 +52,11 @@ function checkSentence(graph: Graph, starts: Starts, ending: Ending, proof: Sent
       return checkClosedSet(graph, starts.universe, starts.all(), proof.set, false, (exit, table) => {
         const formula = formulaAt(exit);
         if ('code' in formula) return formula;
-        if (looksFurther(formula, proof.set)) return trouble('certificate-shape', { what: 'what the set tells apart' });
-        return holds(formula, table) ? undefined : trouble('certificate-claim', { location: graph.locations[exit].key });
+        if (looksFurther(formula, proof.set))
+          return trouble('certificate-shape', { what: 'what the set tells apart' });
+        return holds(formula, table)
+          ? undefined
+          : trouble('certificate-claim', { location: graph.locations[exit].key });
       }).fault;
     }
     case 'closed set then invariant': {
@@ -59,9 +70,17 @@ function checkSentence(graph: Graph, starts: Starts, ending: Ending, proof: Sent
     }
     case 'invariant':
     case 'sizes': {
-      if (graph.locations[graph.start].looksAhead) return trouble('certificate-shape', { what: 'a routine that looks at cards' });
+      if (graph.locations[graph.start].looksAhead)
+        return trouble('certificate-shape', { what: 'a routine that looks at cards' });
       const arrivals = starts.spanning.map((table) => ({ location: graph.start, table }));
-      return checkLinear(graph, starts, proof.proof === 'sizes' ? [] : proof.families, arrivals, formulaAt, undefined);
+      return checkLinear(
+        graph,
+        starts,
+        proof.proof === 'sizes' ? [] : proof.families,
+        arrivals,
+        formulaAt,
+        undefined,
+      );
     }
   }
 }
@@ -76,7 +95,8 @@ function checkLinear(
 ): Trouble | undefined {
   const locations = graph.reach([...new Set(arrivals.map((a) => a.location))], new Budget(Infinity));
   for (const id of locations)
-    if (graph.waysFrom(id).stuck !== undefined) return trouble('certificate-stuck', { location: graph.locations[id].key });
+    if (graph.waysFrom(id).stuck !== undefined)
+      return trouble('certificate-stuck', { location: graph.locations[id].key });
   for (const family of families) {
     const fault = checkInvariant(graph, starts.universe, family, locations, arrivals);
     if (fault !== undefined) return fault;
@@ -84,7 +104,8 @@ function checkLinear(
   for (const exit of locations.filter((id) => graph.locations[id].exit)) {
     const formula = formulaAt(exit);
     if ('code' in formula) return formula;
-    if (set !== undefined && looksFurther(formula, set)) return trouble('certificate-shape', { what: 'what the set tells apart' });
+    if (set !== undefined && looksFurther(formula, set))
+      return trouble('certificate-shape', { what: 'what the set tells apart' });
     if (!impliesAtExit(graph, starts.universe, families, exit, formula))
       return trouble('certificate-claim', { location: graph.locations[exit].key });
   }

@@ -131,7 +131,12 @@ export class Graph {
     return { layout: location.layout, phase: location.phase, numbers: location.numbers, seen };
   }
 
-  private intern(at: number, phase: Phase, layout: Layout, numbers: Readonly<Record<string, number>>): number {
+  private intern(
+    at: number,
+    phase: Phase,
+    layout: Layout,
+    numbers: Readonly<Record<string, number>>,
+  ): number {
     let key = `${at}/${typeof phase === 'number' ? phase : `"${phase}"`}/${layoutKey(layout)}`;
     for (const name of Object.keys(numbers).sort()) key += `${name}=${numbers[name]};`;
     const known = this.ids.get(key);
@@ -147,7 +152,10 @@ export class Graph {
       numbers,
       exit: instruction?.do === 'exit',
       origin: instruction !== undefined && 'step' in instruction ? instruction.step : undefined,
-      looksAhead: instruction === undefined ? this.program.instructions[this.program.start].looksAhead : instruction.looksAhead,
+      looksAhead:
+        instruction === undefined
+          ? this.program.instructions[this.program.start].looksAhead
+          : instruction.looksAhead,
       looks: instruction?.do === 'move' && instruction.move.looks !== undefined,
     });
     this.ids.set(key, id);
@@ -170,7 +178,9 @@ export class Graph {
           at = instruction.next;
           break;
         case 'test':
-          at = testNumber(instruction.when, numbers[instruction.when.number]) ? instruction.then : instruction.otherwise;
+          at = testNumber(instruction.when, numbers[instruction.when.number])
+            ? instruction.then
+            : instruction.otherwise;
           break;
         case 'each': {
           const { stem, counter } = instruction.step;
@@ -212,7 +222,8 @@ export class Graph {
   }
 
   private expand(location: Location, seen: Key | undefined, budget: Budget | undefined): Ways {
-    if (budget !== undefined && !budget.spend()) throw new BudgetEnded('budget ended while the graph was made');
+    if (budget !== undefined && !budget.spend())
+      throw new BudgetEnded('budget ended while the graph was made');
     if (location.at < 0) return this.expandSetUp(location);
     const instruction = this.program.instructions[location.at];
     switch (instruction.do) {
@@ -229,7 +240,9 @@ export class Graph {
       case 'either':
         return {
           stuck: undefined,
-          edges: instruction.branches.map((branch, i) => this.controlEdge(location, i + 1, branch, i === 0 ? 0 : 1)),
+          edges: instruction.branches.map((branch, i) =>
+            this.controlEdge(location, i + 1, branch, i === 0 ? 0 : 1),
+          ),
         };
       default:
         return { stuck: undefined, edges: [] };
@@ -270,7 +283,11 @@ export class Graph {
           edge(
             `swap ${pile} ${k}`,
             location.id,
-            effectOf(layout, [{ do: 'carry', from: pile, at: k, count: 1, to: pile, into: k + 1 }], this.bits),
+            effectOf(
+              layout,
+              [{ do: 'carry', from: pile, at: k, count: 1, to: pile, into: k + 1 }],
+              this.bits,
+            ),
           );
       }
     }
@@ -324,11 +341,15 @@ export class Graph {
     let compiled: Compiled;
     if (isStuck(found)) compiled = { stuck: found.stuck };
     else {
-      if (budget !== undefined && !budget.spend(found.length)) throw new BudgetEnded('budget ended while a move was compiled');
+      if (budget !== undefined && !budget.spend(found.length))
+        throw new BudgetEnded('budget ended while a move was compiled');
       compiled = {
         options: found.map((option) => ({
           key: option.key,
-          effect: option.actions.length === 0 ? this.identity(location.layout) : effectOf(location.layout, option.actions, this.bits),
+          effect:
+            option.actions.length === 0
+              ? this.identity(location.layout)
+              : effectOf(location.layout, option.actions, this.bits),
           next: option.next,
           off: option.off,
           set: option.set,
@@ -341,7 +362,10 @@ export class Graph {
   }
 }
 
-function keep(numbers: Readonly<Record<string, number>>, live: ReadonlySet<string>): Readonly<Record<string, number>> {
+function keep(
+  numbers: Readonly<Record<string, number>>,
+  live: ReadonlySet<string>,
+): Readonly<Record<string, number>> {
   const names = Object.keys(numbers);
   if (names.length === 0) return NO_NUMBERS;
   if (names.every((name) => live.has(name))) return numbers;

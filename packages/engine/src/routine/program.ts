@@ -1,7 +1,16 @@
 import { moveById } from '../moves/index.ts';
 import type { Move } from '../moves/move.ts';
 import type { Args, NumberRef } from '../phrases/values.ts';
-import type { EachStep, EitherStep, MoveStep, NumberTest, RepeatStep, Routine, Sentence, Step } from './routine.ts';
+import type {
+  EachStep,
+  EitherStep,
+  MoveStep,
+  NumberTest,
+  RepeatStep,
+  Routine,
+  Sentence,
+  Step,
+} from './routine.ts';
 
 /**
  * The routine's steps laid out one after another, each naming what comes next: the skeleton on which the routine graph is
@@ -12,10 +21,28 @@ export type Instruction = {
   /** True when this or a later instruction looks at cards. */
   readonly looksAhead: boolean;
 } & (
-  | { readonly do: 'move'; readonly step: MoveStep; readonly move: Move; readonly args: Args; readonly next: number }
-  | { readonly do: 'repeat'; readonly step: RepeatStep; readonly counter: string; readonly body: number; readonly next: number }
+  | {
+      readonly do: 'move';
+      readonly step: MoveStep;
+      readonly move: Move;
+      readonly args: Args;
+      readonly next: number;
+    }
+  | {
+      readonly do: 'repeat';
+      readonly step: RepeatStep;
+      readonly counter: string;
+      readonly body: number;
+      readonly next: number;
+    }
   | { readonly do: 'either'; readonly step: EitherStep; readonly branches: readonly number[] }
-  | { readonly do: 'each'; readonly step: EachStep; readonly last: string; readonly body: number; readonly next: number }
+  | {
+      readonly do: 'each';
+      readonly step: EachStep;
+      readonly last: string;
+      readonly body: number;
+      readonly next: number;
+    }
   | { readonly do: 'test'; readonly when: NumberTest; readonly then: number; readonly otherwise: number }
   | { readonly do: 'set'; readonly number: string; readonly to: number; readonly next: number }
   | { readonly do: 'exit' }
@@ -34,7 +61,11 @@ export function flatten(routine: Routine): Program {
   const defines: Set<string>[] = [];
   let hidden = 0;
 
-  function add(draft: Record<string, unknown>, used: Iterable<string> = [], defined: Iterable<string> = []): number {
+  function add(
+    draft: Record<string, unknown>,
+    used: Iterable<string> = [],
+    defined: Iterable<string> = [],
+  ): number {
     drafts.push(draft as Draft);
     uses.push(new Set(used));
     defines.push(new Set(defined));
@@ -48,7 +79,11 @@ export function flatten(routine: Routine): Program {
     switch (step.do) {
       case 'move': {
         const move = moveById(step.move);
-        return add({ do: 'move', step, move, args: step.args, next }, numbersIn(step.args), move.brings?.(step.args).numbers);
+        return add(
+          { do: 'move', step, move, args: step.args, next },
+          numbersIn(step.args),
+          move.brings?.(step.args).numbers,
+        );
       }
       case 'repeat': {
         const counter = `~${hidden++}`;
@@ -70,21 +105,39 @@ export function flatten(routine: Routine): Program {
       }
       case 'if':
         return add(
-          { do: 'test', when: step.when, then: sequence(step.then, next), otherwise: sequence(step.otherwise, next) },
+          {
+            do: 'test',
+            when: step.when,
+            then: sequence(step.then, next),
+            otherwise: sequence(step.otherwise, next),
+          },
           [step.when.number],
         );
     }
   }
-  const exit = add({ do: 'exit' }, routine.endings.flatMap((ending) => numbersInSentence(ending.sentence)));
+  const exit = add(
+    { do: 'exit' },
+    routine.endings.flatMap((ending) => numbersInSentence(ending.sentence)),
+  );
   const start = sequence(routine.steps, exit);
   const successors = drafts.map((draft) => followers(draft as Instruction));
-  const live = backwards(uses, successors, (out, i) => new Set([...out].filter((name) => !defines[i].has(name))));
+  const live = backwards(
+    uses,
+    successors,
+    (out, i) => new Set([...out].filter((name) => !defines[i].has(name))),
+  );
   const looks = backwards(
-    drafts.map((draft) => new Set((draft as Instruction).do === 'move' && (draft.move as Move).looks ? ['looks'] : [])),
+    drafts.map(
+      (draft) => new Set((draft as Instruction).do === 'move' && (draft.move as Move).looks ? ['looks'] : []),
+    ),
     successors,
     (out) => out,
   );
-  const instructions = drafts.map((draft, i) => ({ ...draft, live: live[i], looksAhead: looks[i].has('looks') }));
+  const instructions = drafts.map((draft, i) => ({
+    ...draft,
+    live: live[i],
+    looksAhead: looks[i].has('looks'),
+  }));
   return { instructions: instructions as unknown as Instruction[], start };
 }
 
@@ -112,7 +165,7 @@ function backwards(
   pass: (out: Set<string>, i: number) => Set<string>,
 ): Set<string>[] {
   const at = own.map((set) => new Set(set));
-  for (let changed = true; changed; ) {
+  for (let changed = true; changed;) {
     changed = false;
     // Followers were laid out first, so one pass settles all but loops.
     for (let i = 0; i < at.length; i++) {
@@ -130,7 +183,8 @@ function backwards(
 export function numbersIn(value: unknown): string[] {
   if (Array.isArray(value)) return value.flatMap(numbersIn);
   if (typeof value !== 'object' || value === null) return [];
-  if ('var' in value && typeof (value as { var: unknown }).var === 'string') return [(value as { var: string }).var];
+  if ('var' in value && typeof (value as { var: unknown }).var === 'string')
+    return [(value as { var: string }).var];
   return Object.values(value).flatMap(numbersIn);
 }
 

@@ -32,7 +32,10 @@ export function startsOf(routine: Routine): Starts {
     for (const freedom of routine.setUp.freedoms)
       if (freedom.free === 'attribute' && freedom.cards.includes(card.id))
         found = found.flatMap((c) =>
-          freedom.values.map((value) => ({ ...c, attributes: { ...c.attributes, [freedom.attribute]: value } })),
+          freedom.values.map((value) => ({
+            ...c,
+            attributes: { ...c.attributes, [freedom.attribute]: value },
+          })),
         );
     ways.set(card.id, found);
   }
@@ -47,7 +50,8 @@ export function startsOf(routine: Routine): Starts {
   const base: StartTable = { cards: waysAt.map((w) => w[0]), bits };
   const spanning = [base];
   waysAt.forEach((w, slot) => {
-    for (const other of w.slice(1)) spanning.push({ cards: base.cards.map((c, s) => (s === slot ? other : c)), bits });
+    for (const other of w.slice(1))
+      spanning.push({ cards: base.cards.map((c, s) => (s === slot ? other : c)), bits });
   });
   return {
     base,

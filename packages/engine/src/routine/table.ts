@@ -49,5 +49,9 @@ export function tableView(table: SlotView, layout: Layout): TableView {
 export function seenAt(graph: Graph, location: Location, table: SlotView): Key | undefined {
   const instruction = graph.instructionOf(location);
   if (instruction?.do !== 'move' || instruction.move.looks === undefined) return undefined;
-  return instruction.move.looks.observe(instruction.args, tableView(table, location.layout), graph.view(location));
+  return instruction.move.looks.observe(
+    instruction.args,
+    tableView(table, location.layout),
+    graph.view(location),
+  );
 }

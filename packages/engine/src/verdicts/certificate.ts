@@ -44,7 +44,9 @@ export interface FamilyProof {
   readonly m: number;
   readonly members: readonly MemberProof[];
   /** How handling acts on the columns, by operation on bits (in decimal): for each column its combination and constant. */
-  readonly under: Readonly<Record<string, readonly { readonly columns: readonly number[]; readonly constant: number }[]>>;
+  readonly under: Readonly<
+    Record<string, readonly { readonly columns: readonly number[]; readonly constant: number }[]>
+  >;
   /** For each location a basis of equations, each sparse: index, value, index, value, ... */
   readonly locations: Readonly<Record<string, readonly (readonly number[])[]>>;
 }
