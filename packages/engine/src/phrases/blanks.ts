@@ -6,7 +6,7 @@ import { blocks } from './blanks/blocks.ts';
 import { cardList, rank } from './blanks/card.ts';
 import { groups } from './blanks/groups.ts';
 import { howMany } from './blanks/howmany.ts';
-import { kind, oneKind, someCards, those } from './blanks/kind.ts';
+import { kind, oneKind, oneOfClass, someCards, those } from './blanks/kind.ts';
 import { mark } from './blanks/mark.ts';
 import { newName, number, place } from './blanks/number.ts';
 import { order, stack } from './blanks/order.ts';
@@ -43,6 +43,7 @@ const ALL = [
   sequence,
   kind,
   oneKind,
+  oneOfClass,
   someCards,
   those,
   state,

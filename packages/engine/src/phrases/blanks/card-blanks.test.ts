@@ -5,7 +5,7 @@ import { tokenize } from '../tokens.ts';
 import type { ArgValue, Names } from '../values.ts';
 
 const OWN =
-  'kind onekind class those state onestate tally relation relations numeric groups places cardlist rank howmany';
+  'kind onekind oneclass class those state onestate tally relation relations numeric groups places cardlist rank howmany';
 
 function readings(type: string, text: string, names: Names = SAMPLE_NAMES): ArgValue[] {
   const tokens = tokenize(text);

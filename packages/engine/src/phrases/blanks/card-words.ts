@@ -105,7 +105,8 @@ function readOneNoun(tokens: readonly Token[], at: number, names: Names): TestsR
   if (word === 'spot' && counted === 1) return found(attributeTest('court', 'spot'), at + 2);
   if (SUIT_NOUN.test(word)) return found(attributeTest('suit', parseSuit(word) as string));
   const rank = RANK_NOUNS.get(word);
-  if (rank !== undefined && follows !== 'of') return found(attributeTest('rank', rank));
+  const isSuited = follows === 'of' && parseSuit(wordAt(tokens, at + 2)) !== null;
+  if (rank !== undefined && !isSuited) return found(attributeTest('rank', rank));
   if (word === 'jokers' && names.cards.includes('joker')) return found({ test: 'card', name: 'joker' });
   return null;
 }

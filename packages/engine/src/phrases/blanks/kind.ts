@@ -116,6 +116,9 @@ export const oneKind = kindBlank(
   0,
 );
 
+/** As `onekind`, but not any card. */
+export const oneOfClass = kindBlank('oneclass', 'which card: "red card", "chosen card", "ace", "10C"', 'one', 1);
+
 /** As `kind`, but not every card. */
 export const someCards = kindBlank('class', `which cards: ${EXAMPLES}`, 'many', 1);
 
