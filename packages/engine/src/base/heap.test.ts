@@ -8,18 +8,23 @@ test('least cost first, equal costs in order of arrival, pushes and pops mixed',
     fc.property(fc.array(step, { maxLength: 200 }), (steps) => {
       const queue = new CostQueue();
       const plain: { cost: number; item: number }[] = [];
+      const popped: number[][] = [];
+      const expected: number[][] = [];
       steps.forEach((what, item) => {
         if (what !== 'pop') {
           queue.push(item, what.push);
           plain.push({ cost: what.push, item });
         } else if (plain.length > 0) {
           const least = Math.min(...plain.map((p) => p.cost));
-          const at = plain.findIndex((p) => p.cost === least);
-          expect(queue.nextCost()).toBe(least);
-          expect(queue.pop()).toBe(plain.splice(at, 1)[0].item);
+          const [first] = plain.splice(
+            plain.findIndex((p) => p.cost === least),
+            1,
+          );
+          expected.push([first.cost, first.item, plain.length]);
+          popped.push([queue.nextCost(), queue.pop(), queue.size]);
         }
-        expect(queue.size).toBe(plain.length);
       });
+      expect(popped).toEqual(expected);
     }),
   );
 });
