@@ -1,7 +1,7 @@
 import type { PileRef } from '../phrases/values.ts';
 import { phrase } from '../phrases/phrase.ts';
 import { carry, type Action } from '../pictures/actions.ts';
-import { decided, layOn } from './handling.ts';
+import { decided, layOn, PILE } from './handling.ts';
 import { defineMove, pileName, pileSize } from './move.ts';
 
 type Half = 'odd places' | 'even places';
@@ -18,7 +18,7 @@ export const antiFaro = defineMove<AntiFaroArgs>({
   title: 'anti-faro',
   phrases: [
     phrase(
-      'anti-faro {pile:pile} [, [the] {top=odd places~odd cards~odd half~odd-place cards|even places~even cards~even half~even-place cards|either half} on top]',
+      `(anti-faro|reverse faro) ${PILE} [, the {top=odd places~odd cards~odd half~odd-place cards|even places~even cards~even half~even-place cards|either half} on top]`,
     ),
     phrase(`${STRIP} on top`, { top: 'even places' }),
     phrase(`${STRIP} (beneath|below|underneath)`, { top: 'odd places' }),

@@ -17,6 +17,8 @@ export function countedThenRest(pile: string, k: number, n: number, how: CountAr
     : [counted, carry(pile, 0, n - k, '~counted', 0), carry('~counted', 0, n, pile, 0)];
 }
 
+const COUNT = '(count|deal) [out|off] {count:cards} [from {pile:pile}] ((to|onto) the table|) and';
+
 /** P26: some cards counted to the table, then the rest dropped on them, or they are put beneath the rest. */
 export const countAndTransfer = defineMove<CountArgs>({
   id: 'count-and-transfer',
@@ -25,15 +27,21 @@ export const countAndTransfer = defineMove<CountArgs>({
   title: 'count and transfer',
   phrases: [
     phrase(
-      '(count|deal) [out|off] {count:cards} [from {pile:pile}] [(to|onto) the table] and ' +
-        '(drop|put|place|lay) the rest on [top of] (top|them)[, call (it|the number) {call:newname}]',
-      { how: 'on top' },
+      `${COUNT} (drop|put|place|lay) the rest on [top of] (top|them)[, call (it|the number) {call:newname}]`,
+      {
+        how: 'on top',
+      },
     ),
     phrase(
-      '(count|deal) [out|off] {count:cards} [from {pile:pile}] [(to|onto) the table] and ' +
-        '(put|place|drop|return) them (beneath|under|below|on the bottom) [of] [the rest|the packet]' +
+      `${COUNT} (put|place|drop|return) them (beneath|under|below|on the bottom of|at the bottom of) (the rest|the packet|)` +
         '[, call (it|the number) {call:newname}]',
       { how: 'beneath' },
+    ),
+    phrase(
+      `${COUNT} (put|place|drop|return) them (on|at) the bottom[, call (it|the number) {call:newname}]`,
+      {
+        how: 'beneath',
+      },
     ),
   ],
   defaults: { pile: 'packet', how: 'on top' },

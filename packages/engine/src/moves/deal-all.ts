@@ -1,7 +1,7 @@
 import type { PileRef } from '../phrases/values.ts';
 import { phrase } from '../phrases/phrase.ts';
 import { showing, type Face } from './deal.ts';
-import { dealSingly, named } from './handling.ts';
+import { dealSingly, named, PILE } from './handling.ts';
 import { defineMove, pileName, pileSize } from './move.ts';
 
 type DealAllArgs = { pile: PileRef; to?: PileRef; face?: Face };
@@ -14,17 +14,19 @@ export const dealAll = defineMove<DealAllArgs>({
   title: 'deal into one heap',
   phrases: [
     phrase(
-      '(deal|count) [all [of|the cards of]] {pile:pile} [singly|one by one] [{face=face up|face down}] into (one|a single|a) (pile|heap)',
+      `(deal|count) ${PILE} [singly|one by one] [{face=face up|face down}] into (one|a single|a) (pile|heap)`,
     ),
-    phrase('(deal|count) {pile:pile} [singly] into (one|a single|a) (pile|heap) {face=face up|face down}'),
     phrase(
-      '(deal|count) [all [of|the cards of]] {pile:pile} [singly] (to|onto) {to:newpile} [{face=face up|face down}]',
+      `(deal|count) ${PILE} [singly|one by one] into (one|a single|a) (pile|heap) {face=face up|face down}`,
     ),
-    phrase('(deal|count) {pile:pile} {face=face up|face down} (to|onto) {to:newpile}'),
-    phrase('(count through|reverse the order of|run all the cards of) {pile:pile}'),
-    phrase('count {pile:pile} (from hand to hand|into the other hand)'),
+    phrase(
+      `(deal|count) ${PILE} [singly|one by one] (to|onto) {to:newpile} [singly] [{face=face up|face down}]`,
+    ),
+    phrase(`(deal|count) ${PILE} {face=face up|face down} (to|onto) {to:newpile}`),
+    phrase(`(count through|reverse|reverse the order of|run all the cards of|reverse count) ${PILE}`),
+    phrase(`count ${PILE} (from hand to hand|into the other hand)`),
   ],
-  defaults: {},
+  defaults: { pile: 'packet' },
   help: 'All the cards are dealt one at a time into one heap. The order is turned round, the faces stay as they are.',
   caution: 'Turning the packet over turns the order round as well, but shows the other sides.',
   synonyms: ['count through', 'reverse the order'],

@@ -3,7 +3,7 @@ import type { Amount, NumberRef, PileRef } from '../phrases/values.ts';
 import { phrase } from '../phrases/phrase.ts';
 import { carry, mark, type Action } from '../pictures/actions.ts';
 import type { Face } from './deal.ts';
-import { decided, greatest, stemOf, type Plural, type Way } from './handling.ts';
+import { decided, greatest, PILE, stemOf, type Plural, type Way } from './handling.ts';
 import { allowed, defineMove, numberOf, pileName, pileSize, stuck, type View } from './move.ts';
 
 type DealPilesArgs = {
@@ -20,6 +20,8 @@ type DealPilesArgs = {
 /** More piles than a table holds; a named number may ask for any of them. */
 const MOST_PILES = 104;
 
+const DEAL = '(deal|deal out|distribute)';
+
 /** P29, P44, and P78 when hands are gathered and dealt again: cards dealt in turn to so many piles, round and round, starting with the first. */
 export const dealPiles = defineMove<DealPilesArgs>({
   id: 'deal-piles',
@@ -28,21 +30,16 @@ export const dealPiles = defineMove<DealPilesArgs>({
   title: 'deal into piles',
   phrases: [
     phrase(
-      '(deal|deal out|distribute) [all [of]] {pile:pile} [in turn] into {into:many} {plural=piles|heaps|hands} ' +
-        '[in turn] [{face=face up|face down}]',
+      `${DEAL} ${PILE} [alternately|in turn] into {into:many} {plural=piles|heaps|hands} [in turn] [{face=face up|face down}]`,
     ),
     phrase(
-      '(deal|deal out) {count:cards} [from {pile:pile}] into {into:many} {plural=piles|heaps|hands} [in turn] [{face=face up|face down}]',
+      `${DEAL} {count:cards} [from {pile:pile}] into {into:many} {plural=piles|heaps|hands} [in turn] [{face=face up|face down}]`,
     ),
     phrase(
-      '(deal|deal out) {into:many} {plural=hands|piles|heaps} of {each:number} [cards] [each] [from {pile:pile}] [{face=face up|face down}]',
+      `${DEAL} {into:many} {plural=hands|piles|heaps} of {each:number} [cards] [each] [from {pile:pile}] [{face=face up|face down}]`,
     ),
-    phrase(
-      '(deal|deal out) {into:many} {plural=hands|piles|heaps} [from {pile:pile}] [{face=face up|face down}]',
-    ),
-    phrase(
-      '(deal|deal out) {pile:pile} {face=face up|face down} into {into:many} {plural=piles|heaps|hands} [in turn]',
-    ),
+    phrase(`${DEAL} {into:many} {plural=hands|piles|heaps} [from {pile:pile}] [{face=face up|face down}]`),
+    phrase(`${DEAL} ${PILE} {face=face up|face down} into {into:many} {plural=piles|heaps|hands} [in turn]`),
   ],
   defaults: { pile: 'packet' },
   help: 'One card to each pile in turn, then round again. The first card of all is at the bottom of pile 1.',

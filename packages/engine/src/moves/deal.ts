@@ -22,6 +22,8 @@ export function showing(face: Face | undefined, pile: string, count: number): Ac
   return [mark(pile, 0, count, 'up', face === 'face up' ? 'set' : 'clear')];
 }
 
+const DEAL = '(deal|count|deal off|count off|deal out|count out)';
+
 /** P24, P43b, and P40 after a transfer: some cards dealt or counted one by one to another pile, which reverses them. */
 export const deal = defineMove<DealArgs>({
   id: 'deal',
@@ -30,15 +32,19 @@ export const deal = defineMove<DealArgs>({
   title: 'deal some cards',
   phrases: [
     phrase(
-      '(deal|count|deal off|count off|deal out|count out) [the top|the next] {count:cards} [singly|one by one] ' +
-        '[from {pile:pile}] [(to|onto|on) {to:newpile}] [{face=face up|face down}][, call (it|the number) {call:newname}]',
+      `${DEAL} [the top|the next] {count:cards} [singly|one by one] [from {pile:pile}] (to|onto|on|into|in) {to:newpile} ` +
+        '[{face=face up|face down}][, call (it|the number) {call:newname}]',
     ),
     phrase(
-      '(deal|count) [the top] {count:cards} {face=face up|face down} [from {pile:pile}] [(to|onto|on) {to:newpile}]' +
+      `${DEAL} [the top|the next] {count:cards} [singly|one by one] [from {pile:pile}] ` +
+        '[{face=face up|face down}][, call (it|the number) {call:newname}]',
+    ),
+    phrase(
+      `${DEAL} [the top] {count:cards} {face=face up|face down} [from {pile:pile}] [(to|onto|on|into|in) {to:newpile}]` +
         '[, call (it|the number) {call:newname}]',
     ),
     phrase(
-      'deal [cards|singly] [from {pile:pile}] [(to|onto|on) {to:newpile}] ' +
+      'deal [cards] [singly|one by one|one at a time] [from {pile:pile}] [(to|onto|on|into|in) {to:newpile}] ' +
         'until (told to stop|the spectator says stop|someone says stop)[, call (it|the number) {call:newname}]',
       { count: { of: 'any' } },
     ),

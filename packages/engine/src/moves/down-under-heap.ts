@@ -1,7 +1,7 @@
 import type { PileRef } from '../phrases/values.ts';
 import { phrase } from '../phrases/phrase.ts';
 import { DOWN_UNDER, downUnder, type DownUnder } from './down-under.ts';
-import { layOn } from './handling.ts';
+import { layOn, PILE } from './handling.ts';
 import { defineMove, pileName, pileSize } from './move.ts';
 
 type HeapArgs = { pile: PileRef; order: DownUnder };
@@ -13,11 +13,9 @@ export const downUnderHeap = defineMove<HeapArgs>({
   hands: 'deal',
   title: 'reorder by down-under',
   phrases: [
-    phrase(`deal {pile:pile} ${DOWN_UNDER} into a (pile|heap)`),
-    phrase(
-      `deal [all [of]] {pile:pile} ${DOWN_UNDER} [to the table] until (none|no card|no cards) (is|are) left`,
-    ),
-    phrase(`reorder {pile:pile} by [an|a] ${DOWN_UNDER} [deal]`),
+    phrase(`deal ${PILE} ${DOWN_UNDER} into a (pile|heap)`),
+    phrase(`deal ${PILE} ${DOWN_UNDER} [to the table] until (none is|none are|no card is|no cards are) left`),
+    phrase(`reorder ${PILE} by (a|an|) ${DOWN_UNDER} [deal]`),
   ],
   defaults: { pile: 'packet' },
   help: 'Cards go alternately to the table and beneath the packet until all are dealt. The last card ends on top of the heap, which is the packet again.',

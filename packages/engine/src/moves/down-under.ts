@@ -2,7 +2,7 @@ import { trouble } from '../base/diagnostic.ts';
 import type { NumberRef, PileRef } from '../phrases/values.ts';
 import { phrase, same } from '../phrases/phrase.ts';
 import { carry, type Action } from '../pictures/actions.ts';
-import { named } from './handling.ts';
+import { named, PILE } from './handling.ts';
 import { defineMove, numberOf, pileName, pileSize, stuck } from './move.ts';
 
 export type DownUnder = 'down-under' | 'under-down';
@@ -10,7 +10,7 @@ type DownUnderArgs = { pile: PileRef; order: DownUnder; left: NumberRef; to: Pil
 
 /** Both words for a blank: which comes first, a card to the table or a card beneath the packet. */
 export const DOWN_UNDER =
-  '{order=down-under~down and under~down, under~deal and duck|under-down~under and down~under, down~duck and deal}';
+  '{order=down-under~down and under~down, under~one down, one under~deal and duck|under-down~under and down~under, down~one under, one down~duck and deal}';
 
 /** Alternately a card to the table and a card beneath, until so many are left in the hand. */
 export function downUnder(pile: string, size: number, left: number, order: DownUnder, to: string): Action[] {
@@ -30,11 +30,18 @@ export const downUnderDeal = defineMove<DownUnderArgs>({
   hands: 'deal',
   title: 'down-under deal',
   phrases: [
-    phrase(`deal {pile:pile} ${DOWN_UNDER} [to {to:newpile}] until (one|only one) card (is left|remains)`, {
+    phrase(
+      `deal ${PILE} ${DOWN_UNDER} [(to|onto) {to:newpile}] until (one|only one) card (is left|remains)`,
+      { left: 1 },
+    ),
+    phrase(
+      `deal ${PILE} ${DOWN_UNDER} [(to|onto) {to:newpile}] until [only] {left:number} (cards are left|cards remain|card is left|card remains)`,
+    ),
+    phrase(`deal ${DOWN_UNDER} [(to|onto) {to:newpile}] until (one|only one) card (is left|remains)`, {
       left: 1,
     }),
     phrase(
-      `deal {pile:pile} ${DOWN_UNDER} [to {to:newpile}] until [only] {left:number} (cards are left|cards remain|card is left|card remains)`,
+      `deal ${DOWN_UNDER} [(to|onto) {to:newpile}] until [only] {left:number} (cards are left|cards remain|card is left|card remains)`,
     ),
   ],
   defaults: { pile: 'packet', to: 'table' },

@@ -1,6 +1,7 @@
 import type { PileRef } from '../phrases/values.ts';
 import { phrase } from '../phrases/phrase.ts';
 import { carry, type Action } from '../pictures/actions.ts';
+import { PILE } from './handling.ts';
 import { defineMove, pileName, pileSize } from './move.ts';
 
 type FaroArgs = { pile: PileRef; way: FaroWay; larger?: 'on top' | 'beneath' };
@@ -37,12 +38,12 @@ export const faro = defineMove<FaroArgs>({
   hands: 'mix',
   title: 'out-faro, in-faro',
   phrases: [
-    phrase('{way=out-faro|in-faro} [shuffle] {pile:pile} [, the larger half {larger=on top|beneath~below}]'),
+    phrase(`{way=out-faro|in-faro} [shuffle] ${PILE} [, the larger half {larger=on top|beneath~below}]`),
     phrase(
-      '(give {pile:pile}|do) an {way=out-faro|in-faro} [shuffle] [, the larger half {larger=on top|beneath~below}]',
+      `(give ${PILE}|do|perform|make|) an {way=out-faro|in-faro} [shuffle] [, the larger half {larger=on top|beneath~below}]`,
     ),
     phrase(
-      'weave {pile:pile} perfectly, {way=out-faro~out~the top card stays on top~top card stays|in-faro~in~the top card goes second}',
+      `weave ${PILE} perfectly, {way=out-faro~out~the top card stays on top~top card stays|in-faro~in~the top card goes second}`,
     ),
   ],
   defaults: { pile: 'packet' },

@@ -17,9 +17,9 @@ export const gatherBySkips = defineMove<SkipArgs>({
   hands: 'gather',
   title: 'skip gather',
   phrases: [
-    phrase('gather [the] {plural=piles|heaps|hands} by skips [starting anywhere] [into {to:newpile}]'),
-    phrase('gather [the] {plural=piles|heaps|hands} by skips starting with {start:pile} [into {to:newpile}]'),
-    phrase('skip-gather [the] {plural=piles|heaps|hands} [starting with {start:pile}] [into {to:newpile}]'),
+    phrase('gather the {plural=piles|heaps|hands} by skips [starting anywhere] [into {to:newpile}]'),
+    phrase('gather the {plural=piles|heaps|hands} by skips starting with {start:pile} [into {to:newpile}]'),
+    phrase('skip-gather the {plural=piles|heaps|hands} [starting with {start:pile}] [into {to:newpile}]'),
   ],
   defaults: { to: 'packet' },
   help:

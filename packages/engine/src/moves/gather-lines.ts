@@ -15,7 +15,7 @@ export const gatherLines = defineMove<GatherLinesArgs>({
   title: 'gather rows or columns',
   phrases: [
     phrase(
-      '(gather|collect|pick up) [the|by] {line=columns|rows} [, the {first=first|last} on top] ' +
+      '(gather|collect|pick up) (the|by) {line=columns|rows} [, the {first=first|last} on top] ' +
         '[, each closed with its {closed=first|last} card uppermost] [into {to:newpile}]',
     ),
   ],

@@ -20,7 +20,7 @@ export const gatherOrder = defineMove<GatherOrderArgs>({
   title: 'gather in a given order',
   phrases: [
     phrase(
-      '(gather|collect|assemble|pick up|stack up) [the] {plural=piles|heaps|hands} in [the] order {order:order}' +
+      '(gather|collect|assemble|pick up|stack up) the {plural=piles|heaps|hands} in the order {order:order}' +
         '[, the first {first=uppermost~on top|lowest~at the bottom}] [into {to:newpile}]',
     ),
   ],

@@ -13,7 +13,7 @@ export const gatherOutermost = defineMove<OutermostArgs>({
   title: 'gather from the ends',
   phrases: [
     phrase(
-      '(gather|collect|assemble) [the] {plural=piles|heaps|hands}[, each time|, always] [an|either|the] outermost [one] ' +
+      '(gather|collect|assemble) the {plural=piles|heaps|hands}(, each time an|, always an|,|, the) outermost [one] ' +
         '(onto|on) (its|the) neighbour [into {to:newpile}]',
     ),
   ],

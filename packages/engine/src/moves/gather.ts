@@ -40,8 +40,8 @@ export const gather = defineMove<GatherArgs>({
   hands: 'gather',
   title: 'gather piles',
   phrases: [
-    phrase(`${VERB} [all] [the] ${NOUN} ${PRINTED} [into {to:newpile}]`),
-    phrase(`${VERB} [all] [the] ${NOUN} [into {to:newpile}]`, { way: 'in any order' }),
+    phrase(`${VERB} [all] the ${NOUN} ${PRINTED} [into {to:newpile}]`),
+    phrase(`${VERB} [all] the ${NOUN} [into {to:newpile}]`, { way: 'in any order' }),
   ],
   defaults: { to: 'packet' },
   help:

@@ -1,7 +1,7 @@
 import type { Amount, PileRef } from '../phrases/values.ts';
 import { phrase } from '../phrases/phrase.ts';
 import { carry } from '../pictures/actions.ts';
-import { cardCount, dealSingly } from './handling.ts';
+import { cardCount, dealSingly, PILE } from './handling.ts';
 import { dropNext, saidDrops } from './interleave.ts';
 import { defineMove, pileName, pileSize, START } from './move.ts';
 import { chooseNumber } from './open.ts';
@@ -19,10 +19,10 @@ export const gilbreath = defineMove<GilbreathArgs>({
   title: 'deal and riffle',
   phrases: [
     phrase(
-      `(deal|count|deal off|count off) {count:cards} [from {pile:pile}] [(to|onto) the table|into a pile|into a heap] and ${RIFFLE}`,
+      `(deal|count|deal off|count off) {count:cards} [from {pile:pile}] (to the table|onto the table|into a pile|into a heap|) and ${RIFFLE}`,
     ),
-    phrase('(gilbreath|gilbreath-shuffle) {pile:pile} [, dealing off {count:cards}]'),
-    phrase('give {pile:pile} a gilbreath [shuffle]'),
+    phrase(`(Gilbreath-shuffle|Gilbreath) ${PILE} [, dealing off {count:cards}]`),
+    phrase(`give ${PILE} a Gilbreath [shuffle]`),
   ],
   defaults: { pile: 'packet', count: { of: 'any' } },
   help:

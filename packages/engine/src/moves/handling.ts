@@ -5,6 +5,9 @@ import type { Option } from './move.ts';
 
 /** Small turns of hand that many moves share. */
 
+/** How a sentence speaks of a whole pile: `the packet`, `all the cards of pile 2`; `the cards` are those of the packet. */
+export const PILE = '({pile:pile}|all of {pile:pile}|[all] the cards of {pile:pile}|[all] the cards)';
+
 /** A way on without its price. */
 export type Way = Omit<Option, 'off'>;
 

@@ -43,6 +43,7 @@ import { milkPairs } from './milk-pairs.ts';
 import { milk } from './milk.ts';
 import { monge } from './monge.ts';
 import { moveCard } from './move-card.ts';
+import { movePile } from './move-pile.ts';
 import { nameNumber } from './name-number.ts';
 import { nameWord } from './name-word.ts';
 import { noteCard } from './note-card.ts';
@@ -129,6 +130,7 @@ export const MOVES: readonly Move[] = [
   milkPairs,
   monge,
   moveCard,
+  movePile,
   nameNumber,
   nameWord,
   noteCard,

@@ -4,6 +4,7 @@ import { phrase } from '../phrases/phrase.ts';
 import { mark } from '../pictures/actions.ts';
 import { cellName, layRows, noLayout, type LayWay } from './cells.ts';
 import type { Face } from './deal.ts';
+import { PILE } from './handling.ts';
 import { defineMove, pileName, pileSize, stuck } from './move.ts';
 
 type LayOutArgs = { pile: PileRef; rows: NumberRef; columns: NumberRef; way: LayWay; face?: Face };
@@ -19,7 +20,7 @@ export const layOut = defineMove<LayOutArgs>({
   title: 'lay out in rows',
   phrases: [
     phrase(
-      '(lay out|lay|deal out|deal) {pile:pile} [out] (in|into) {rows:number} rows of {columns:number} [cards] ' +
+      `(lay out|lay|deal out|deal) ${PILE} [out] (in|into) {rows:number} rows of {columns:number} [cards] ` +
         '[, {way=row by row|rows alternately~snakewise~in a snake}] [{face=face up|face down}]',
     ),
     phrase('lay out a snake of {rows:number} rows of {columns:number} [cards] [from {pile:pile}]', {

@@ -8,6 +8,9 @@ import { isOpen } from './open.ts';
 
 type MilkPairsArgs = { pile: PileRef; pairs: Amount; above: Above; to: PileRef };
 
+const TARGET =
+  '[from {pile:pile}] [(to|onto) {to:newpile}] [, the {above=top|bottom} card of each pair above]';
+
 /** P34: some pairs of top and bottom card drawn off to another pile. */
 export const milkPairs = defineMove<MilkPairsArgs>({
   id: 'milk-pairs',
@@ -15,15 +18,11 @@ export const milkPairs = defineMove<MilkPairsArgs>({
   hands: 'deal',
   title: 'milk off pairs',
   phrases: [
-    phrase(
-      '(milk|milk off) {pairs:many} (pairs|pair) [from {pile:pile}] [(to|onto) {to:newpile}] [, the {above=top|bottom} card of each pair above]',
-    ),
-    phrase(
-      '(milk|milk off) a pair [from {pile:pile}] [(to|onto) {to:newpile}] [, the {above=top|bottom} card of each pair above]',
-      {
-        pairs: { of: 'exactly', n: 1 },
-      },
-    ),
+    phrase(`(milk|milk off) (a|1|one) pair ${TARGET}`, { pairs: { of: 'exactly', n: 1 } }),
+    phrase(`(milk|milk off) {pairs:many} pairs ${TARGET}`),
+    phrase(`(draw|take|milk) off the top and (the bottom|bottom) card together ${TARGET}`, {
+      pairs: { of: 'exactly', n: 1 },
+    }),
   ],
   defaults: { pile: 'packet', above: 'top', to: 'table' },
   help: 'Top and bottom card are drawn off together, so many times, each pair laid on the one before. The rest stays.',

@@ -1,7 +1,7 @@
 import type { PileRef } from '../phrases/values.ts';
 import { phrase } from '../phrases/phrase.ts';
 import { carry, type Action } from '../pictures/actions.ts';
-import { layOn } from './handling.ts';
+import { layOn, PILE } from './handling.ts';
 import { defineMove, pileName, pileSize } from './move.ts';
 
 export type Above = 'top' | 'bottom';
@@ -31,11 +31,12 @@ export const milk = defineMove<MilkArgs>({
   title: 'milk shuffle',
   phrases: [
     phrase(
-      '(milk|milk-shuffle) {pile:pile} [into a (pile|heap)|in pairs] [, the {above=top|bottom} card of each pair above]',
+      `(milk|milk-shuffle) ${PILE} [into a (pile|heap)|in pairs] [, the {above=top|bottom} card of each pair above]`,
     ),
     phrase(
-      '(draw|take) off the top and bottom cards of {pile:pile} together [, pair upon pair] [until none are left] [, the {above=top|bottom} card of each pair above]',
+      '(draw|take|milk) off the top and bottom (cards|card) of {pile:pile} together [, pair upon pair] [until none are left] [, the {above=top|bottom} card of each pair above]',
     ),
+    phrase(`give ${PILE} a milk [shuffle]`),
   ],
   defaults: { pile: 'packet', above: 'top' },
   help: 'Top and bottom card are drawn off together onto the table, pair upon pair, to the end. The middle pair ends on top.',

@@ -1,12 +1,13 @@
 import type { PileRef } from '../phrases/values.ts';
 import { phrase } from '../phrases/phrase.ts';
 import { carry, type Action } from '../pictures/actions.ts';
-import { layOn } from './handling.ts';
+import { layOn, PILE } from './handling.ts';
 import { defineMove, pileName, pileSize } from './move.ts';
 
 type MongeArgs = { pile: PileRef; second: 'on top' | 'beneath' };
 
-const PASS = '(pass|take) [all [the] cards of] {pile:pile} into the other hand [card by card|one by one], ';
+const PASS = `(pass|take) ${PILE} into the other hand [card by card|one by one], [alternately]`;
+const SECOND = '[, the second (card|) {second=on top~over|beneath~under~below}]';
 
 /** P35: cards passed one by one into the other hand, alternately over and under. */
 export const monge = defineMove<MongeArgs>({
@@ -15,14 +16,10 @@ export const monge = defineMove<MongeArgs>({
   hands: 'mix',
   title: 'Monge shuffle',
   phrases: [
-    phrase(
-      '(Monge-shuffle|Monge) {pile:pile} [, [the] second [card] {second=on top~over|beneath~under~below}]',
-    ),
-    phrase(
-      'give {pile:pile} a Monge [shuffle] [, [the] second [card] {second=on top~over|beneath~under~below}]',
-    ),
-    phrase(`${PASS}[alternately] over and under`, { second: 'on top' }),
-    phrase(`${PASS}[alternately] under and over`, { second: 'beneath' }),
+    phrase(`(Monge-shuffle|Monge) ${PILE} ${SECOND}`),
+    phrase(`give ${PILE} a Monge [shuffle] ${SECOND}`),
+    phrase(`${PASS} over and under`, { second: 'on top' }),
+    phrase(`${PASS} under and over`, { second: 'beneath' }),
   ],
   defaults: { pile: 'packet', second: 'on top' },
   help: 'Cards go one by one into the other hand: the second on the first, the third under both, the fourth on top, and so on; or the other way about.',

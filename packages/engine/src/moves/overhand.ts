@@ -3,7 +3,7 @@ import type { Amount, PileRef } from '../phrases/values.ts';
 import { phrase } from '../phrases/phrase.ts';
 import { carry } from '../pictures/actions.ts';
 import { sizeOf } from '../pictures/layout.ts';
-import { decided, greatest, within } from './handling.ts';
+import { decided, greatest, PILE, within } from './handling.ts';
 import { allowed, defineMove, pileName, START } from './move.ts';
 
 type OverhandArgs = { pile: PileRef; size: Amount };
@@ -17,11 +17,11 @@ export const overhand = defineMove<OverhandArgs>({
   hands: 'mix',
   title: 'overhand shuffle',
   phrases: [
-    phrase(`${VERB} {pile:pile} [in blocks of {size:cards}]`),
-    phrase(`${VERB} {pile:pile} in even blocks`, { size: { of: 'multiple', k: 2, plus: 0 } }),
-    phrase(`${VERB} {pile:pile} in pairs`, { size: { of: 'exactly', n: 2 } }),
-    phrase('give {pile:pile} an overhand [shuffle] [in blocks of {size:cards}]'),
-    phrase('(chop|shuffle) {pile:pile} overhand [in blocks of {size:cards}]'),
+    phrase(`${VERB} ${PILE} [in blocks of {size:cards}]`),
+    phrase(`${VERB} ${PILE} in even blocks`, { size: { of: 'multiple', k: 2, plus: 0 } }),
+    phrase(`${VERB} ${PILE} in pairs`, { size: { of: 'exactly', n: 2 } }),
+    phrase(`give ${PILE} an overhand [shuffle] [in blocks of {size:cards}]`),
+    phrase(`(chop|shuffle) ${PILE} overhand [in blocks of {size:cards}]`),
   ],
   defaults: { pile: 'packet', size: { of: 'any' } },
   help:

@@ -18,10 +18,14 @@ export const pushOffCards = defineMove<PushOffArgs>({
   phrases: [
     phrase(
       `(push|take|thumb|spread|lift) off [the top] {count:cards} ${GROUP} [from {pile:pile}] ` +
-        `[(to|onto|on) {to:newpile}] ${GROUP}[, call (it|the number) {call:newname}]`,
+        `(to|onto|on|into|in) {to:newpile} ${GROUP}[, call (it|the number) {call:newname}]`,
     ),
     phrase(
-      `(take|move) [the top] {count:cards} ${GROUP} [from {pile:pile}] [(to|onto|on) {to:newpile}] ${GROUP}` +
+      `(push|take|thumb|spread|lift) off [the top] {count:cards} ${GROUP} [from {pile:pile}]` +
+        '[, call (it|the number) {call:newname}]',
+    ),
+    phrase(
+      `(take|move) [the top] {count:cards} ${GROUP} [from {pile:pile}] [(to|onto|on|into|in) {to:newpile}] ${GROUP}` +
         '[, call (it|the number) {call:newname}]',
     ),
   ],

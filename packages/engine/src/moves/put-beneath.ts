@@ -14,7 +14,7 @@ export const putBeneath = defineMove<PutBeneathArgs>({
   title: 'put a pile beneath another',
   phrases: [
     phrase(
-      '(put|place|drop|lay|replace|return) {pile:pile} (beneath|under|underneath|below|at the bottom of) {under:pile}',
+      '(put|place|drop|lay|replace|return) {pile:pile} (beneath|under|underneath|below|at the bottom of|on the bottom of) {under:pile}',
     ),
   ],
   defaults: {},

@@ -24,7 +24,7 @@ export const riffleTogether = defineMove<TogetherArgs>({
   phrases: [
     phrase(`${RIFFLE} {a:pile} and {b:pile} (together|into each other) [into {to:newpile}]`),
     phrase(
-      `${RIFFLE} [the] two (packets|piles|heaps|halves|parts) (together|into each other) [into {to:newpile}]`,
+      `${RIFFLE} the (two|both|) (packets|piles|heaps|halves|parts) (together|into each other) [into {to:newpile}]`,
     ),
     phrase(`${RIFFLE} {a:pile} into {to:pile}`),
   ],

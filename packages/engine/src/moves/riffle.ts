@@ -1,7 +1,7 @@
 import type { Amount, PileRef } from '../phrases/values.ts';
 import { phrase } from '../phrases/phrase.ts';
 import { carry } from '../pictures/actions.ts';
-import { decided } from './handling.ts';
+import { decided, PILE } from './handling.ts';
 import { dropNext, saidDrops, waysToCut, type Side } from './interleave.ts';
 import { allowed, defineMove, pileName, pileSize, START, stuck } from './move.ts';
 
@@ -19,12 +19,12 @@ export const riffle = defineMove<RiffleArgs>({
   hands: 'mix',
   title: 'riffle shuffle',
   phrases: [
-    phrase('(riffle|riffle-shuffle|dovetail|rosette) {pile:pile} [once] [after cutting [it] at {at:amount}]'),
+    phrase(`(riffle|riffle-shuffle|dovetail|rosette) ${PILE} [once] [after cutting [it] at {at:amount}]`),
     phrase(
-      'cut {pile:pile} [at {at:amount}] and (riffle|rosette) [the] [two] [halves|parts|packets|them] [together|into each other]',
+      `cut ${PILE} [[at {at:amount}] [in two|into two]] and (riffle|rosette) (the halves|the two halves|the parts|the packets|the two parts|the two packets|them|it) [together|into each other]`,
     ),
-    phrase('give {pile:pile} a (riffle|riffle shuffle|rosette shuffle|dovetail shuffle)'),
-    phrase('push [the] [two] halves of {pile:pile} through each other'),
+    phrase(`give ${PILE} a (riffle|riffle shuffle|rosette shuffle|dovetail shuffle)`),
+    phrase(`push the [two] halves of {pile:pile} through each other`),
   ],
   defaults: { pile: 'packet', at: { of: 'any' } },
   help:

@@ -14,9 +14,8 @@ export const shuffleWithin = defineMove<WithinArgs>({
   hands: 'mix',
   title: 'shuffle within blocks',
   phrases: [
-    phrase('(shuffle|mix) within each pair [(in|of) {pile:pile}]', { k: 2 }),
-    phrase('(shuffle|mix) (within|the cards of) each block of {k:number} [cards] [(in|of) {pile:pile}]'),
-    phrase('(shuffle|mix) the cards of each pair [(in|of) {pile:pile}]', { k: 2 }),
+    phrase('(shuffle|mix) (within|the cards of|) each pair [(in|of) {pile:pile}]', { k: 2 }),
+    phrase('(shuffle|mix) (within|the cards of|) each block of {k:number} [cards] [(in|of) {pile:pile}]'),
   ],
   defaults: { pile: 'packet' },
   help: 'Counted from the top, each pair or block keeps its place and its cards, and these come in any order.',

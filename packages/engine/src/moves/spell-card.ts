@@ -15,7 +15,8 @@ export function lettersOfCard(name: string, of: OfWord): number {
   return spelledLength(of === 'with of' ? words : words.replace(' of ', ' '));
 }
 
-export const OF = '[, {of=with of|without of~leaving out of}]';
+export const OF_SAID = ', {of=with of|without of~leaving out of}';
+export const OF = `[${OF_SAID}]`;
 const TARGET = '[from {pile:pile}] [(to|onto) {to:newpile}]';
 
 /** P41: the name of one stated card spelled, one card dealt for each letter. */
@@ -26,9 +27,12 @@ export const spellCard = defineMove<SpellCardArgs>({
   title: 'spell a card',
   phrases: [
     phrase(
-      `spell {card:pipcard} ${OF} [by dealing|(dealing|counting) (one|a|1) card for each letter] ${TARGET}`,
+      `spell {card:pipcard} [by dealing|(dealing|counting) (one|a|1) card for each letter] ${TARGET} ${OF}`,
     ),
-    phrase(`deal (one|a|1) card for each letter of {card:pipcard} ${OF} ${TARGET}`),
+    phrase(
+      `spell {card:pipcard} ${OF_SAID} [by dealing|(dealing|counting) (one|a|1) card for each letter] ${TARGET}`,
+    ),
+    phrase(`deal (one|a|1) card for each letter of {card:pipcard} ${TARGET} ${OF}`),
   ],
   defaults: { pile: 'packet', to: 'table', of: 'with of' },
   help: 'One card is dealt for each letter of the card\u2019s English name. The last letter\u2019s card ends on top of the dealt cards, the next card on top of the packet.',

@@ -3,9 +3,11 @@ import { phrase } from '../phrases/phrase.ts';
 import { dealSingly, named } from './handling.ts';
 import { marked } from './looking.ts';
 import { defineMove, pileName, pileSize, stuck } from './move.ts';
-import { lettersOfCard, OF, type OfWord } from './spell-card.ts';
+import { lettersOfCard, OF, OF_SAID, type OfWord } from './spell-card.ts';
 
 type SpellNameArgs = { pile: PileRef; to: PileRef; mark: string; of: OfWord };
+
+const TARGET = '[from {pile:pile}] [(to|onto) {to:newpile}]';
 
 /** P41: the name of a noted card spelled, whichever card it is. */
 export const spellName = defineMove<SpellNameArgs>({
@@ -15,11 +17,12 @@ export const spellName = defineMove<SpellNameArgs>({
   title: 'spell the noted card',
   phrases: [
     phrase(
-      `spell the name of {mark:mark} ${OF} [by dealing|(dealing|counting) (one|a|1) card for each letter] [from {pile:pile}] [(to|onto) {to:newpile}]`,
+      `spell the name of {mark:mark} [by dealing|(dealing|counting) (one|a|1) card for each letter] ${TARGET} ${OF}`,
     ),
     phrase(
-      `deal (one|a|1) card for each letter of the name of {mark:mark} ${OF} [from {pile:pile}] [(to|onto) {to:newpile}]`,
+      `spell the name of {mark:mark} ${OF_SAID} [by dealing|(dealing|counting) (one|a|1) card for each letter] ${TARGET}`,
     ),
+    phrase(`deal (one|a|1) card for each letter of the name of {mark:mark} ${TARGET} ${OF}`),
   ],
   defaults: { pile: 'packet', to: 'table', of: 'with of' },
   help: 'One card is dealt for each letter of the noted card\u2019s name. The last letter\u2019s card ends on top of the dealt cards.',

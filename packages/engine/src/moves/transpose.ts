@@ -2,6 +2,7 @@ import type { NumberRef, PileRef } from '../phrases/values.ts';
 import { phrase } from '../phrases/phrase.ts';
 import { carry } from '../pictures/actions.ts';
 import { cellName, closeLines, layRows, noLayout, type Cell, type LayWay, type Outer } from './cells.ts';
+import { PILE } from './handling.ts';
 import { defineMove, numberOf, pileName, pileSize, stuck } from './move.ts';
 
 type TransposeArgs = { pile: PileRef; rows: NumberRef; columns: NumberRef; way: LayWay; first: Outer };
@@ -14,8 +15,8 @@ export const transpose = defineMove<TransposeArgs>({
   title: 'deal rows, gather columns',
   phrases: [
     phrase(
-      '(deal|lay out|deal out) {pile:pile} (in|into) {rows:number} rows of {columns:number} [cards] ' +
-        '[, {way=row by row|rows alternately~snakewise}] and gather [the|by] columns [, the {first=first|last} [column] on top]',
+      `(deal|lay out|deal out|lay) ${PILE} [out] (into|in) {rows:number} rows of {columns:number} [cards] ` +
+        '[, {way=row by row|rows alternately~snakewise}] and gather (the columns|columns|by columns) [, the {first=first|last} [column] on top]',
     ),
   ],
   defaults: { pile: 'packet', way: 'row by row', first: 'first' },

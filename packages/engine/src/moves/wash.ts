@@ -1,7 +1,7 @@
 import type { NumberRef, PileRef } from '../phrases/values.ts';
 import { phrase } from '../phrases/phrase.ts';
 import { carry, mark } from '../pictures/actions.ts';
-import { decided, within, type Way } from './handling.ts';
+import { decided, PILE, within, type Way } from './handling.ts';
 import { defineMove, numberOf, pileName, pileSize, START, stuck, type Key } from './move.ts';
 
 type WashArgs = {
@@ -25,7 +25,7 @@ export const wash = defineMove<WashArgs>({
   hands: 'mix',
   title: 'free shuffle',
   phrases: [
-    phrase(`(shuffle|wash|mix) {pile:pile} [freely|thoroughly|anyhow|on the table] ${HOW}`),
+    phrase(`(shuffle|wash|mix) ${PILE} [freely|thoroughly|anyhow|on the table] ${HOW}`),
     phrase(
       `(shuffle|wash|mix) the top {count:number} cards [of {pile:pile}] [freely|thoroughly|anyhow] ${HOW}`,
     ),

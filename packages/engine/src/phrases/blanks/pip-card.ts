@@ -10,7 +10,11 @@ export const pipCard = defineBlank<string>({
     const [test] = found?.tests ?? [];
     if (found === null || test?.test !== 'card') return [];
     return [
-      { value: test.name, next: found.next, ...(found.trouble === undefined ? {} : { trouble: found.trouble }) },
+      {
+        value: test.name,
+        next: found.next,
+        ...(found.trouble === undefined ? {} : { trouble: found.trouble }),
+      },
     ];
   },
   print: printCard,
