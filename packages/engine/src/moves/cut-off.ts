@@ -22,7 +22,7 @@ export const cutOff = defineMove<CutOffArgs>({
     phrase('cut {pile:pile} [at {count:amount}] and put the (top part|upper part) on {to:newpile}'),
     phrase('pocket {count:topcards} [of {pile:pile}]', { to: 'pocket' }),
     phrase('(put|place|lay) {count:topcards} [of {pile:pile}] (on|onto|in|into) {to:newpile}'),
-    phrase('cut off a packet [from {pile:pile}] [(to|onto) {to:newpile}]', { count: { of: 'any' } }),
+    phrase('(cut|lift) off a packet [from {pile:pile}] [(to|onto) {to:newpile}]', { count: { of: 'any' } }),
   ],
   defaults: { pile: 'packet', count: { of: 'any' }, to: 'table' },
   help: 'A packet is lifted off the top and laid on another pile, its order kept. The cards beneath stay where they are.',

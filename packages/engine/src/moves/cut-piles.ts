@@ -18,8 +18,10 @@ export const cutPiles = defineMove<CutPilesArgs>({
   hands: 'cut',
   title: 'cut into piles',
   phrases: [
-    phrase('cut {pile:pile} into {into:number} {plural=piles|heaps|hands~packets}'),
-    phrase('cut {pile:pile} into {into:number} equal {plural=piles|heaps|hands~packets}', { equal: true }),
+    phrase('(cut|split|divide) {pile:pile} into {into:number} {plural=piles|heaps|hands~packets}'),
+    phrase('(cut|split|divide) {pile:pile} into {into:number} equal {plural=piles|heaps|hands~packets}', {
+      equal: true,
+    }),
   ],
   defaults: { pile: 'packet', equal: false },
   help: 'The packet is cut into piles that stay apart: pile 1 is cut off the top, the last pile is what is left. Every pile has a card.',

@@ -24,6 +24,9 @@ export const fold = defineMove<FoldArgs>({
     phrase(
       'turn over {pile:pile} {where=onto~on|beneath~under~underneath} {onto:newpile} [{how=sideways|end over end}]',
     ),
+    phrase(
+      'turn {pile:pile} over and (put|place|lay|drop) it {where=onto~on|beneath~under~underneath} {onto:newpile}',
+    ),
   ],
   defaults: { how: 'sideways' },
   help: 'A pile is turned over as one and comes to lie on another pile, or beneath it.',

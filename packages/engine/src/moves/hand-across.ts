@@ -96,14 +96,15 @@ function sift(args: HandAcrossArgs, pile: string, to: string, wanted: number, vi
     ...(keptNow > 0 ? [carry(KEPT, 0, keptNow, pile, 0)] : []),
     ...(passedNow > 0 ? [carry(PASSED, 0, passedNow, to, 0, more(args.manner))] : []),
   ];
-  const step = (key: 'keep' | 'hand'): Way => {
+  // So weighted, every set of that many cards is equally likely.
+  const step = (key: 'keep' | 'hand', weight: number): Way => {
     const aside = key === 'keep' ? carry(pile, 0, 1, KEPT, kept) : carry(pile, 0, 1, PASSED, passed);
     const done = left === 1;
     const after = finish(kept + (key === 'keep' ? 1 : 0), passed + (key === 'hand' ? 1 : 0));
-    return { key, actions: done ? [aside, ...after] : [aside], next: done ? null : view.phase };
+    return { key, actions: done ? [aside, ...after] : [aside], next: done ? null : view.phase, weight };
   };
   const ways: Way[] = [];
-  if (passed < wanted) ways.push(step('hand'));
-  if (passed + left > wanted) ways.push(step('keep'));
+  if (passed < wanted) ways.push(step('hand', wanted - passed));
+  if (passed + left > wanted) ways.push(step('keep', left - (wanted - passed)));
   return within(ways);
 }

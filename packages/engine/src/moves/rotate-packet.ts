@@ -12,7 +12,8 @@ export const rotatePacket = defineMove<RotatePacketArgs>({
   hands: 'turn',
   title: 'rotate the packet',
   phrases: [
-    phrase('rotate {pile:pile} [on the table] [(half a turn|half way round|end for end)]'),
+    phrase('rotate {pile:pile} [on the table] [(half a turn|half way round|end for end|180 degrees)]'),
+    phrase('turn {pile:pile} (round|around) [on the table]'),
     phrase('give {pile:pile} (half a turn|a half turn) on the table'),
   ],
   defaults: { pile: 'packet' },

@@ -19,6 +19,10 @@ export const swapCards = defineMove<SwapCardsArgs>({
       one: { end: 'top', n: 1 },
       other: { end: 'top', n: 2 },
     }),
+    phrase('(exchange|swap) the top and bottom cards [of {pile:pile}]', {
+      one: { end: 'top', n: 1 },
+      other: { end: 'bottom', n: 1 },
+    }),
   ],
   defaults: { pile: 'packet' },
   help: 'Two cards of a pile change places. Neither is turned.',

@@ -7,6 +7,8 @@ import { defineMove, pileName, pileSize, placeIndex, stuck } from './move.ts';
 
 type TakeOutArgs = { pile: PileRef; at?: PlaceRef; to: PileRef; mark?: string };
 
+const TO = '[(to|into|onto) {to:newpile}][, call it {mark:newname}]';
+
 /** P60, P63: one card is taken out of a pile; the cards below rise by one. */
 export const takeOut = defineMove<TakeOutArgs>({
   id: 'take-out',
@@ -19,12 +21,24 @@ export const takeOut = defineMove<TakeOutArgs>({
       '(remove|draw) {at:place} [(of|from) {pile:pile}] [(to|into|onto) {to:newpile}][, call it {mark:newname}]',
     ),
     phrase(
-      '(put|place|lay) {at:nthcard} [of {pile:pile}] (on|onto|into) {to:newpile}[, call it {mark:newname}]',
+      'take {at:nthcard} [(of|from) {pile:pile}] [(to|into|onto) {to:newpile}][, call it {mark:newname}]',
     ),
     phrase(
-      '(the spectator|they|) (takes out|take out|takes|take|draws|draw|chooses|choose|removes|remove) any card [(of|from) {pile:pile}] ' +
-        '[(to|into|onto) {to:newpile}][, call it {mark:newname}]',
+      'take the bottom card [(of|from) {pile:pile}] [(to|into|onto) {to:newpile}][, call it {mark:newname}]',
+      {
+        at: { end: 'bottom', n: 1 },
+      },
     ),
+    phrase(
+      '(put|place|lay) {at:nthcard} [of {pile:pile}] (on|onto|into) {to:newpile}[, call it {mark:newname}]',
+    ),
+    phrase('discard {at:place} [of {pile:pile}]', { to: 'discard' }),
+    phrase(
+      '(the spectator|they|) (takes out|take out|draws|draw|chooses|choose|picks|pick|removes|remove) (any|a) card ' +
+        `[(of|from) {pile:pile}] ${TO}`,
+    ),
+    phrase(`(the spectator|they|) (takes|take) any card [(of|from) {pile:pile}] ${TO}`),
+    phrase(`(the spectator takes|they take) a card [(of|from) {pile:pile}] ${TO}`),
   ],
   defaults: { pile: 'packet', to: 'table' },
   help: 'One card is taken out and laid on another pile. The cards that were below it rise by one place.',

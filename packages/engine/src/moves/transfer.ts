@@ -60,6 +60,14 @@ export const transfer = defineMove<TransferArgs>({
       'move {count:cards} [{how=singly~one by one~one at a time|as a block~together~as one}] ' +
         '{way=from the top to the bottom|from the bottom to the top} [of {pile:pile}][, call (it|the number) {call:newname}]',
     ),
+    phrase('(move|put|place|transfer|shift) {count:severaltop} [of {pile:pile}] (to|on) the bottom', {
+      way: 'from the top to the bottom',
+      how: 'as a block',
+    }),
+    phrase('(move|put|place|transfer|shift) {count:severalbottom} [of {pile:pile}] (to|on) the top', {
+      way: 'from the bottom to the top',
+      how: 'as a block',
+    }),
   ],
   defaults: { pile: 'packet', how: 'singly' },
   help: 'Cards go from the top to the bottom one at a time. The order goes round like a ring, as with a cut.',

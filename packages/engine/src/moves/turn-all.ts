@@ -13,7 +13,7 @@ export const turnAll = defineMove<TurnAllArgs>({
   title: 'right every card',
   phrases: [
     phrase('turn every card [of {pile:pile}] {how=face down|face up|over} in place'),
-    phrase('turn every card [of {pile:pile}] {how=face down|face up}'),
+    phrase('turn (every card|all the cards) [of {pile:pile}] {how=face down|face up}'),
     phrase('turn every face-up card [of {pile:pile}] face down [in place]', { how: 'face down' }),
     phrase('turn every face-down card [of {pile:pile}] face up [in place]', { how: 'face up' }),
     phrase('right (the cards|every card|all the cards) [of {pile:pile}]', { how: 'face down' }),

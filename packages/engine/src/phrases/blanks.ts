@@ -1,6 +1,6 @@
 import type { BlankTypes } from './phrase.ts';
 import { amount, cards } from './blanks/amount.ts';
-import { block, topcards } from './blanks/block.ts';
+import { block, severalBottom, severalTop, topcards } from './blanks/block.ts';
 import { many } from './blanks/many.ts';
 import { blocks } from './blanks/blocks.ts';
 import { cardList, rank } from './blanks/card.ts';
@@ -33,6 +33,8 @@ const ALL = [
   pipCard,
   topcards,
   block,
+  severalTop,
+  severalBottom,
   blocks,
   spot,
   nthcard,

@@ -1,4 +1,4 @@
-import { defineBlank, type BlankReading } from '../blank.ts';
+import { defineBlank, type Blank, type BlankReading } from '../blank.ts';
 import type { Token } from '../tokens.ts';
 import type { Amount, Block, Names } from '../values.ts';
 import { AMOUNT_SAMPLES, printCards, readAmount, readCards } from './amount.ts';
@@ -17,9 +17,12 @@ function readEnd(tokens: readonly Token[], at: number, names: Names, end: End): 
       readings.push({ value, next });
     }
   }
-  for (const { value, next } of readCards(tokens, at, names))
+  // Cards of which nobody says where they are come off the top.
+  for (const { value, next } of readCards(tokens, at, names)) {
+    if (end === 'top' && word(at) !== 'card') readings.push({ value, next });
     if ((word(next) === 'from' || word(next) === 'off' || word(next) === 'at') && word(next + 1) === end)
-      readings.push({ value, next: next + 2 });
+      readings.unshift({ value, next: next + 2 });
+  }
   return readings;
 }
 
@@ -55,3 +58,29 @@ export const block = defineBlank<Block>({
     { end: 'bottom', cards: { of: 'half' } },
   ],
 });
+
+const SEVERAL: readonly Amount[] = [
+  { of: 'exactly', n: 2 },
+  { of: 'exactly', n: 8 },
+  { of: 'exactly', n: { var: 'n' } },
+  { of: 'half' },
+];
+
+/** A stated number of cards at an end, for sentences in which one card has a phrasing of its own. */
+function several(type: string, end: End): Blank {
+  return defineBlank<Amount>({
+    type,
+    what: `several cards at the ${end}: "the ${end} 3 cards", "the ${end} half"`,
+    read: (tokens, at, names) =>
+      tokens[at]?.text === end
+        ? readEnd(tokens, at, names, end).filter(
+            ({ value }) => (value.of === 'exactly' && value.n !== 1) || value.of === 'half',
+          )
+        : [],
+    print: (cards) => printEnd(cards, end),
+    samples: SEVERAL,
+  });
+}
+
+export const severalTop = several('severaltop', 'top');
+export const severalBottom = several('severalbottom', 'bottom');
