@@ -101,12 +101,18 @@ export interface Move<A extends Args = Args> {
   readonly options: (args: A, view: View) => readonly Option[] | Stuck;
   /**
    * The cards that this mix leaves in an order as good as random when people do it blindly: then every order is taken as equally
-   * likely where a chance is asked for, instead of the options' weights.
+   * likely where a chance is asked for, instead of the options' weights. `faces` and `ends` say that these are left to chance too.
    */
   readonly scatters?: (
     args: A,
     view: View,
-  ) => { readonly pile: string; readonly at: number; readonly count: number };
+  ) => {
+    readonly pile: string;
+    readonly at: number;
+    readonly count: number;
+    readonly faces?: boolean;
+    readonly ends?: boolean;
+  };
   /** How many options there are, counted without listing, at START with these sizes; checked against the list. */
   readonly count?: (args: A, view: View) => number;
   /** The choices made during one run of the move, in the trade's words: `cut 5 cards`; empty when nothing was chosen. */
