@@ -1,6 +1,7 @@
 import type { Card } from '../cards/card.ts';
-import { boundsOfTerms, profileOf } from './bounds.ts';
-import { equal, FALSE, type Formula, type Measure, type Term } from './formula.ts';
+import { boundsOfTerms } from './bounds.ts';
+import { equal, FALSE, type Formula, type Term } from './formula.ts';
+import { normalModulo2 } from './normal.ts';
 
 /**
  * A statement that some 0/1 readings add up to an even number: one equation over GF(2) in normal form, so that two of them can be
@@ -9,29 +10,6 @@ import { equal, FALSE, type Formula, type Measure, type Term } from './formula.t
 export interface Parity {
   readonly entries: ReadonlyMap<string, Term>;
   readonly odd: 0 | 1;
-}
-
-interface Normal {
-  readonly key: string;
-  /** The measure reads the opposite of the normal one. */
-  readonly flipped: 0 | 1;
-}
-
-const known = new WeakMap<readonly Card[], Map<string, Normal>>();
-
-/** Measures that read alike modulo 2 on all these cards share a key, and so do a measure and its opposite. */
-function normal(measure: Measure, cards: readonly Card[]): Normal {
-  let byId = known.get(cards);
-  if (byId === undefined) known.set(cards, (byId = new Map<string, Normal>()));
-  let found = byId.get(measure.id);
-  if (found === undefined) {
-    const sorted = { ...measure, bits: [...measure.bits].sort() };
-    const profile = profileOf(sorted, cards).map((value) => value & 1);
-    const flipped = profile[0] === 1 ? 1 : 0;
-    found = { key: `${sorted.bits.join()}:${profile.map((value) => value ^ flipped).join('')}`, flipped };
-    byId.set(measure.id, found);
-  }
-  return found;
 }
 
 /** The equation as a parity, or null when it says more than that. */
@@ -45,24 +23,15 @@ export function parityOf(formula: Formula, cards: readonly Card[]): Parity | nul
   let odd = formula.total & 1;
   for (const term of formula.terms) {
     if ((term.coef & 1) === 0) continue;
-    const { key, flipped } = normal(term.measure, cards);
-    odd ^= flipped;
-    toggle(
-      entries,
-      `${term.slot} ${key}`,
-      flipped === 0 ? term : { ...term, measure: opposite(term.measure) },
-    );
+    const { measure, flipped } = normalModulo2(term.measure, cards);
+    if (flipped) odd ^= 1;
+    if (measure !== null) toggle(entries, `${term.slot} ${measure.id}`, { ...term, measure });
   }
   return { entries, odd: odd === 1 ? 1 : 0 };
 }
 
 function toggle(entries: Map<string, Term>, key: string, term: Term): void {
   if (!entries.delete(key)) entries.set(key, { ...term, coef: 1 });
-}
-
-/** 1 where the measure is even, 0 where it is odd. */
-function opposite(measure: Measure): Measure {
-  return { ...measure, id: `not (${measure.id})`, of: (card, bit) => 1 - (measure.of(card, bit) & 1) };
 }
 
 /** True when exactly one of the two is: the two statements added. */

@@ -1,8 +1,10 @@
 import type { Card } from '../cards/card.ts';
 import { boundsOfTerms } from './bounds.ts';
-import { and, FALSE, not, or, TRUE, type Formula } from './formula.ts';
+import { and, FALSE, not, or, TRUE, type Formula, type Term } from './formula.ts';
+import { normal } from './normal.ts';
 import { unionOf } from './parallel.ts';
 import { formulaOf, opposed, parityOf, sumOf } from './parity.ts';
+import { between, equals, plus, times, ZERO, type Sum } from './sums.ts';
 
 function known(holds: boolean): Formula {
   return holds ? TRUE : FALSE;
@@ -40,8 +42,18 @@ export function simplify(formula: Formula, cards: readonly Card[]): Formula {
   }
 }
 
-/** A comparison that the cards alone decide, whatever the table. */
-function settled(formula: Formula & { is: 'equal' | 'order' }, cards: readonly Card[]): Formula {
+/** In normal measures, with the sign that makes the first term positive; settled where the cards alone decide. */
+function settled(asked: Formula & { is: 'equal' | 'order' }, cards: readonly Card[]): Formula {
+  const sum = inNormalTerms(asked.terms, cards);
+  const sign = (sum.terms[0]?.coef ?? 1) < 0 ? -1 : 1;
+  const { least, most } = asked.is === 'order' ? asked : {};
+  const formula =
+    asked.is === 'equal'
+      ? equals(times(sum, sign), sign * asked.total, asked.mod)
+      : sign > 0
+        ? between(sum, least, most)
+        : between(times(sum, -1), negative(most), negative(least));
+  if (formula.is !== 'equal' && formula.is !== 'order') return formula;
   const [low, high] = boundsOfTerms(formula.terms, cards);
   if (formula.is === 'order') {
     const { least = -Infinity, most = Infinity } = formula;
@@ -51,6 +63,21 @@ function settled(formula: Formula & { is: 'equal' | 'order' }, cards: readonly C
   const { total, mod } = formula;
   if (low === high) return known(mod === undefined ? low === total : (low - total) % mod === 0);
   return mod === undefined && (total < low || total > high) ? FALSE : formula;
+}
+
+function inNormalTerms(terms: readonly Term[], cards: readonly Card[]): Sum {
+  const sums = terms.map(({ slot, coef, measure }): Sum => {
+    const found = normal(measure, cards);
+    const reads =
+      found.measure === null ? ZERO : { terms: [{ slot, coef: 1, measure: found.measure }], constant: 0 };
+    return times(found.flipped ? plus({ terms: [], constant: 1 }, times(reads, -1)) : reads, coef);
+  });
+  const { terms: all, constant } = plus(...sums);
+  return { terms: [...all].sort((a, b) => a.slot - b.slot), constant };
+}
+
+function negative(limit: number | undefined): number | undefined {
+  return limit === undefined ? undefined : -limit;
 }
 
 function conjunction(parts: readonly Formula[]): Formula {
