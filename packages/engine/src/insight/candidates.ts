@@ -19,7 +19,7 @@ export interface Candidate {
 // More readings of one move than anybody would look through.
 const MOST_FOR_A_MOVE = 60;
 // A move with more ways than this is too large to be offered by the way.
-const MOST_WORK = 20_000;
+const MOST_WORK = 8_000;
 
 /**
  * Every move of the catalogue with every sensible filling of its blanks on these piles that leaves the piles as they were, alone
@@ -65,7 +65,7 @@ function gatherings(layout: Layout): Filling[] {
 function fill(move: Move, layout: Layout): Filling[] {
   const all = new Map<string, Filling>();
   for (const phrase of move.phrases)
-    for (const args of fillParts(phrase.parts, layout)) {
+    for (const args of oneAtATime(fillParts(phrase.parts, layout))) {
       const whole: Args = { ...move.defaults, ...args, ...phrase.fixed };
       if ((move.check?.(whole) ?? []).length > 0) continue;
       const text = printPhrases(move.phrases, whole, move.defaults, BLANKS);
@@ -74,6 +74,17 @@ function fill(move: Move, layout: Layout): Filling[] {
       all.set(text, { text: `${text}.`, step: stepOf(move, whole) });
     }
   return [...all.values()];
+}
+
+/** Of all fillings, those that differ from the first in one blank: enough to see what a blank does, without every combination. */
+function oneAtATime(all: readonly Args[]): Args[] {
+  const first = all[0] ?? {};
+  return all.filter((args) => {
+    const names = new Set([...Object.keys(first), ...Object.keys(args)]);
+    return (
+      [...names].filter((name) => JSON.stringify(first[name]) !== JSON.stringify(args[name])).length <= 1
+    );
+  });
 }
 
 function stepOf(move: Move, args: Args): MoveStep {
@@ -121,7 +132,7 @@ function valuesFor(type: string, layout: Layout): ArgValue[] {
     case 'pile':
       return [...layout.names];
     case 'newpile':
-      return ['table'];
+      return [layout.names.includes('table') ? 'counter' : 'table'];
     case 'number':
       return counts;
     case 'nth':
@@ -133,7 +144,7 @@ function valuesFor(type: string, layout: Layout): ArgValue[] {
     case 'howmany':
       return OPEN;
     case 'blocks':
-      return [{ of: 'exactly', n: 2 }, ...OPEN];
+      return [{ of: 'exactly', n: 2 }, { of: 'multiple', k: 2, plus: 0 }, ...OPEN];
     case 'block':
       return BLOCKS;
     case 'place':
@@ -144,9 +155,9 @@ function valuesFor(type: string, layout: Layout): ArgValue[] {
   }
 }
 
-const OPEN: Amount[] = [{ of: 'any' }, { of: 'multiple', k: 2, plus: 0 }];
+const OPEN: Amount[] = [{ of: 'any' }];
 const BLOCKS: Block[] = [
-  ...OPEN.map((cards): Block => ({ end: 'top', cards })),
+  { end: 'top', cards: { of: 'any' } },
   { end: 'top', cards: { of: 'exactly', n: 1 } },
   { end: 'bottom', cards: { of: 'exactly', n: 1 } },
   { end: 'bottom', cards: { of: 'any' } },
