@@ -37,9 +37,17 @@ describe('allowed', () => {
     ['a listed library', { 'note/a.ts': "import 'yaml'; import '@lezer/common/sub';" }],
     [
       'the engine from another package',
-      { 'packages/web/src/a.ts': "import '@foregone/engine';", 'index.ts': empty },
+      { 'packages/web/src/ui/a.ts': "import '@foregone/engine';", 'index.ts': empty },
     ],
-    ['a style sheet', { 'packages/web/src/a.ts': "import './a.css';" }],
+    [
+      'a room of the workbench from its frame',
+      {
+        'packages/web/src/app/a.ts': "import '../shelf/b.ts'; import '../ui/c.ts';",
+        'packages/web/src/shelf/b.ts': empty,
+        'packages/web/src/ui/c.ts': empty,
+      },
+    ],
+    ['a style sheet', { 'packages/web/src/ui/a.ts': "import './a.css';" }],
     ['Node in the command line', { 'packages/cli/src/a.ts': "import 'node:fs'; import 'commander';" }],
     [
       'anything in a test',
@@ -111,8 +119,21 @@ describe('forbidden', () => {
     ],
     [
       'a package on the same rung',
-      { 'packages/web/src/a.ts': "import 'foregone';", 'packages/cli/src/index.ts': empty },
-      'packages/web/src/a.ts:1: web and cli stand on one rung and may not see each other',
+      { 'packages/web/src/ui/a.ts': "import 'foregone';", 'packages/cli/src/index.ts': empty },
+      'packages/web/src/ui/a.ts:1: web/ui and cli stand on one rung and may not see each other',
+    ],
+    [
+      'one room of the workbench from another',
+      {
+        'packages/web/src/shelf/a.ts': "import '../editor/b.ts';",
+        'packages/web/src/editor/b.ts': empty,
+      },
+      'packages/web/src/shelf/a.ts:1: web/shelf and web/editor stand on one rung and may not see each other',
+    ],
+    [
+      'a folder of the workbench without a rung',
+      { 'packages/web/src/attic/a.ts': empty },
+      'packages/web/src/attic/a.ts: no rung of the ladder is for this place; give it one in scripts/layers/ladder.ts',
     ],
     [
       'a test from source',

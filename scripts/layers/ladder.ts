@@ -1,6 +1,6 @@
 /**
- * Who may import whom. A unit (a top folder of the engine, or a whole package) may import units on rungs above its own
- * line in this list, and itself; units on one rung are blind to each other.
+ * Who may import whom. A unit (a top folder of the engine or of the workbench, or a whole package) may import units on
+ * rungs above its own line in this list, and itself; units on one rung are blind to each other.
  */
 export const ladder: readonly (readonly string[])[] = [
   ['base'],
@@ -17,7 +17,10 @@ export const ladder: readonly (readonly string[])[] = [
   // The engine's public names. Other packages see the engine through this file only.
   ['index'],
   ['sheets'],
-  ['cli', 'web'],
+  ['cli', 'web/ui', 'web/storage', 'web/worker'],
+  // The rooms of the workbench. A room reaches another by its address only.
+  ['web/shelf', 'web/editor', 'web/table', 'web/laboratory', 'web/print', 'web/help'],
+  ['web/app'],
 ];
 
 /** Packages whose source may use Node's own modules. */
@@ -30,8 +33,12 @@ const engineFiles: ReadonlySet<string> = new Set(['check', 'index']);
 export function unitOf(file: string): string | undefined {
   const [packages, name, src, first, ...more] = file.split('/');
   if (packages !== 'packages' || src !== 'src' || name === undefined || first === undefined) return undefined;
-  if (name !== 'engine') return rungOf(name) === undefined || isInEngine(name) ? undefined : name;
   const isFile = more.length === 0;
+  if (name === 'web') {
+    const room = `web/${first}`;
+    return isFile || rungOf(room) === undefined ? undefined : room;
+  }
+  if (name !== 'engine') return rungOf(name) === undefined || isInEngine(name) ? undefined : name;
   const unit = isFile ? first.replace(/\.tsx?$/, '') : first;
   if (engineFiles.has(unit) !== isFile) return undefined;
   return rungOf(unit) !== undefined && isInEngine(unit) ? unit : undefined;

@@ -1,0 +1,44 @@
+import { defineConfig } from '@playwright/test';
+import { findChromium } from '../../scripts/chromium.mjs';
+
+const port = 4179;
+
+export default defineConfig({
+  testDir: 'testing/browser',
+  testMatch: '**/*.e2e.ts',
+  outputDir: '../../node_modules/.cache/playwright',
+  snapshotPathTemplate: '{testDir}/../screenshots/{arg}{ext}',
+  fullyParallel: true,
+  workers: 2,
+  retries: 0,
+  forbidOnly: process.env['CI'] !== undefined,
+  timeout: 30_000,
+  // Fonts are drawn a little differently from machine to machine.
+  expect: { toHaveScreenshot: { maxDiffPixelRatio: 0.03, threshold: 0.3, animations: 'disabled' } },
+  reporter: [['list']],
+  use: {
+    baseURL: `http://localhost:${port}/`,
+    viewport: { width: 1280, height: 860 },
+    locale: 'en-GB',
+    timezoneId: 'UTC',
+    trace: 'off',
+    launchOptions: {
+      executablePath: findChromium() ?? '',
+      args: [
+        '--no-sandbox',
+        '--disable-gpu',
+        '--disable-quic',
+        '--no-first-run',
+        '--disable-background-networking',
+        '--disable-component-update',
+        '--disable-sync',
+      ],
+    },
+  },
+  webServer: {
+    command: `npx vite preview --strictPort --port ${port}`,
+    url: `http://localhost:${port}/`,
+    reuseExistingServer: false,
+    timeout: 30_000,
+  },
+});

@@ -1,0 +1,153 @@
+import { describe, expect, test, vi } from 'vitest';
+import { answer } from './answer.ts';
+import { createEngine, type WorkerLike } from './client.ts';
+import type { Reply, Request } from './protocol.ts';
+
+/** A thread under the test's hand: it answers when it is told to. */
+function handThread() {
+  const started: { requests: Request[]; ended: boolean; reply: (reply: Reply) => void }[] = [];
+  const start = (): WorkerLike => {
+    const thread: WorkerLike = {
+      onmessage: null,
+      onerror: null,
+      postMessage: (request: Request) => void state.requests.push(request),
+      terminate: () => {
+        state.ended = true;
+      },
+    };
+    const state = {
+      requests: [] as Request[],
+      ended: false,
+      reply: (reply: Reply) => thread.onmessage?.(new MessageEvent('message', { data: reply })),
+    };
+    started.push(state);
+    return thread;
+  };
+  return { started, start };
+}
+
+const NOTE = `---
+title: Four lamps
+minutes: 3
+---
+
+## Set-up
+
+- packet: 2S 9H 4C KD 7S AH JC 5D, face down
+
+## Working
+
+1. Any number of times:
+   1. Cut the packet.
+   2. Turn over the top 2 together.
+2. Deal the packet into a pile, turning every second card.
+
+## Ending
+
+- Exactly 4 cards are face up.
+`;
+
+describe('the latest question wins', () => {
+  test('an older one is dropped with its thread, and its late answer is not heard', async () => {
+    const { started, start } = handThread();
+    const engine = createEngine(start);
+    const first = engine.ask('moments', 'one');
+    const second = engine.ask('moments', 'two');
+    expect(await first).toBeUndefined();
+    expect(started[0]!.ended).toBe(true);
+    started[1]!.reply({
+      id: started[0]!.requests[0]!.id,
+      kind: 'answer',
+      answer: [{ text: 'old', steps: null }],
+    });
+    started[1]!.reply({ id: started[1]!.requests[0]!.id, kind: 'answer', answer: null });
+    expect(await second).toBeNull();
+    expect(started).toHaveLength(2);
+  });
+
+  test('a thread that is free is asked again', async () => {
+    const { started, start } = handThread();
+    const engine = createEngine(start);
+    for (const text of ['one', 'two', 'three']) {
+      const found = engine.ask('moments', text);
+      started[0]!.reply({ id: started[0]!.requests.at(-1)!.id, kind: 'answer', answer: null });
+      expect(await found).toBeNull();
+    }
+    expect(started).toHaveLength(1);
+    engine.stop();
+    expect(started[0]!.ended).toBe(true);
+  });
+
+  test('progress is passed on, a fault is thrown and the next question gets a new thread', async () => {
+    const { started, start } = handThread();
+    const engine = createEngine(start);
+    const onProgress = vi.fn<(spent: number) => void>();
+    const found = engine.ask('check', 'x', { onProgress });
+    started[0]!.reply({ id: 1, kind: 'progress', spent: 7 });
+    started[0]!.reply({ id: 1, kind: 'fault', message: 'broken' });
+    await expect(found).rejects.toThrow('broken');
+    expect(onProgress).toHaveBeenCalledExactlyOnceWith(7);
+    void engine.ask('check', 'y');
+    expect(started).toHaveLength(2);
+    engine.stop();
+  });
+});
+
+describe('what the thread answers', () => {
+  const ask = (text: string, time = 10_000) =>
+    answer(
+      'check',
+      text,
+      { time },
+      'engine-1',
+      () => performance.now(),
+      () => {},
+    );
+
+  test('a report, and what the shelf files the note under', () => {
+    const { report, digest } = ask(NOTE);
+    expect(report.verdict).toBe('proved');
+    expect(digest).toMatchObject({ engine: 'engine-1', cards: 8, minutes: 3 });
+    expect(digest.moves).toContain('complete cut');
+    expect(digest.moves).toHaveLength(3);
+  });
+
+  test('the same note without what keeps it true', () => {
+    expect(ask(NOTE.replace('top 2', 'top 3')).report.verdict).toBe('refuted');
+  });
+
+  test('a text that is no note', () => {
+    expect(ask('\u0000\uD800 # <script>').report.verdict).not.toBe('proved');
+  });
+
+  test('what crosses to the page can be cloned', () => {
+    expect(structuredClone(ask(NOTE))).toEqual(ask(NOTE));
+    const found = answer(
+      'moments',
+      NOTE,
+      { time: 10_000 },
+      '',
+      () => performance.now(),
+      () => {},
+    );
+    expect(structuredClone(found)).toEqual(found);
+    expect(found).not.toBeNull();
+  });
+
+  test('when time is up the engine stops and does not claim a proof', () => {
+    let now = 0;
+    const hard = NOTE.replace(/- packet:.*/, '- packet: full pack in any order, face down').replace(
+      'Exactly 4',
+      'Exactly 26',
+    );
+    const { report } = answer(
+      'check',
+      hard,
+      { time: 5 },
+      '',
+      () => (now += 10),
+      () => {},
+    );
+    expect(report.verdict).not.toBe('refuted');
+  });
+});

@@ -1,0 +1,28 @@
+import { answer } from './answer.ts';
+import type { Reply, Request } from './protocol.ts';
+
+const engine = new URL(import.meta.url).pathname.split('/').at(-1) ?? '';
+const reply = (message: Reply) => self.postMessage(message);
+
+self.addEventListener('message', ({ data }: MessageEvent<Request>) => {
+  const { id, ask, text, bounds } = data;
+  try {
+    const found = answer(
+      ask,
+      text,
+      bounds,
+      engine,
+      () => performance.now(),
+      (spent) => {
+        reply({ id, kind: 'progress', spent });
+      },
+    );
+    reply({ id, kind: 'answer', answer: found });
+  } catch (error) {
+    reply({
+      id,
+      kind: 'fault',
+      message: error instanceof Error ? (error.stack ?? error.message) : String(error),
+    });
+  }
+});

@@ -1,0 +1,39 @@
+import type { Report, SentenceMoments } from '@foregone/engine';
+
+/** What the shelf files a note under; see `NoteSummary` for the part that is kept. */
+export interface Digest {
+  /** Names the engine that answered: its file's name, which changes with its content. */
+  readonly engine: string;
+  readonly cards: number | null;
+  readonly minutes: number | null;
+  /** Titles of the moves in the working, each once. */
+  readonly moves: readonly string[];
+}
+
+/** Questions to the engine, each with its answer. To ask something new, add a line here and its answer in `answer.ts`. */
+export interface Questions {
+  readonly check: { readonly report: Report; readonly digest: Digest };
+  /** Have and need at every step; null where the note was not understood or the time ran out. */
+  readonly moments: readonly SentenceMoments[] | null;
+}
+
+export type QuestionName = keyof Questions;
+
+/** Counted and timed limits of one question. */
+export interface Bounds {
+  /** Milliseconds until the engine is told to stop and to say what it knows. */
+  readonly time: number;
+}
+
+export interface Request {
+  readonly id: number;
+  readonly ask: QuestionName;
+  readonly text: string;
+  readonly bounds: Bounds;
+}
+
+export type Reply =
+  | { readonly id: number; readonly kind: 'progress'; readonly spent: number }
+  | { readonly id: number; readonly kind: 'answer'; readonly answer: Questions[QuestionName] }
+  /** A fault of ours, never of the note. */
+  | { readonly id: number; readonly kind: 'fault'; readonly message: string };
