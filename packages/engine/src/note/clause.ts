@@ -83,10 +83,10 @@ export class ClauseReader {
     if (context.it === null || !tokens.some(({ text }) => isPronoun(text))) return best;
     const it = context.it;
     const named = all.map(({ tokens: words, manner }) => ({ tokens: withPile(words, it), manner }));
-    // `it` read as an unknown pile is not what was meant, so a reading with the pile itself comes first.
+    // `it` read as an unknown pile is not what was meant, so a clean reading with the pile itself comes first.
+    const literal = best as Clause | null;
     best = null;
-    if (named.some((way) => consider(way, it))) return best;
-    return best;
+    return named.some((way) => consider(way, it)) ? best : (literal ?? best);
   }
 
   private clauses(

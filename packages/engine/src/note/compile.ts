@@ -5,7 +5,7 @@ import type { Names } from '../phrases/values.ts';
 import type { Ending, Routine, SetUp } from '../routine/routine.ts';
 import { ClauseReader } from './clause.ts';
 import { readEndings } from './endings.ts';
-import { explain } from './explain.ts';
+import { explain, unexplained } from './explain.ts';
 import { withFixes } from './fixes.ts';
 import { MOST_SUGGESTED, MOST_TOLD, MOST_WORK } from './limits.ts';
 import type { Note } from './note.ts';
@@ -76,9 +76,9 @@ export function compileInside(note: Note, near = true): CompiledInside {
     names = outcome.context.names;
     add(outcome.diagnostics);
     const later = namedLater(note.text, note.working.range);
-    outcome.unread
-      .slice(0, MOST_TOLD + 1)
-      .forEach((one, i) => diagnostics.push(explain(one, near && i < MOST_SUGGESTED, later)));
+    outcome.unread.forEach((one, i) =>
+      diagnostics.push(i < MOST_TOLD ? explain(one, near && i < MOST_SUGGESTED, later) : unexplained(one)),
+    );
     outcome.prints.forEach((print) => prints.push(print));
   }
 

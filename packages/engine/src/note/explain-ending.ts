@@ -3,7 +3,8 @@ import type { Card } from '../cards/card.ts';
 import type { Names } from '../phrases/values.ts';
 import { CLAIM_LEXICON, EndingReader } from './ending.ts';
 import { lineOf, placeOf, wordsOf, type Line, type Span } from './line.ts';
-import { replacements, rewritten } from './explain-text.ts';
+import { missingName } from './explain-names.ts';
+import { replacements, rewritten, textOf } from './explain-text.ts';
 import { expectedIn, nearestIn, smallBudget } from './suggest.ts';
 import { Vocabulary } from './vocabulary.ts';
 
@@ -19,19 +20,23 @@ export function explainEnding(
 ): Diagnostic {
   const range = placeOf(line, span);
   const tokens = wordsOf(line, span);
-  const text = line.text.slice(range.from - line.range.from, range.to - line.range.from);
+  const text = textOf(line, span);
   const reads = (one: string): boolean => understood(one, names, cards);
-  for (const token of tokens) {
-    const isName = /^\p{L}$/u.test(token.text) && !token.quoted && !names.numbers.includes(token.text);
-    if (!isName || !understood(text, { ...names, numbers: [...names.numbers, token.text] }, cards)) continue;
-    const known = names.numbers.filter((one) => !one.includes(' '));
-    return diagnostic('number-not-named', { from: token.from, to: token.to }, { name: token.text, known });
-  }
   const corrected = near
     ? WORDS.corrected(tokens, names)
         .map((words) => rewritten(line, tokens, words, range))
         .filter(reads)
     : [];
+  const missing =
+    corrected.length > 0
+      ? null
+      : missingName(
+          tokens,
+          names,
+          (name) => name.length === 1 || !WORDS.has(name),
+          (more) => understood(text, more, cards),
+        );
+  if (missing !== null) return missing;
   const nearest = near
     ? [...new Set([...corrected, ...nearestIn(CLAIM_LEXICON, tokens, names, reads)])].slice(0, 3)
     : [];

@@ -1,6 +1,6 @@
 import type { Fix, Range } from '../base/diagnostic.ts';
 import type { Token } from '../phrases/tokens.ts';
-import type { Line } from './line.ts';
+import { placeOf, type Line, type Span } from './line.ts';
 import { lowerFirst } from './print-clause.ts';
 
 /** The text with some of its words changed, everything between them as it was. */
@@ -29,4 +29,10 @@ function likeCase(word: string, written: string): string {
 export function replacements(nearest: readonly string[], text: string, range: Range): Fix[] {
   const capital = /^\p{Lu}/u.test(text);
   return nearest.map((one) => ({ label: one, range, text: capital ? likeCase(one, text) : lowerFirst(one) }));
+}
+
+/** What is written in a span. */
+export function textOf(line: Line, span: Span): string {
+  const { from, to } = placeOf(line, span);
+  return line.text.slice(from - line.range.from, to - line.range.from);
 }

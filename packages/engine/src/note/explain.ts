@@ -6,9 +6,10 @@ import { distance } from 'fastest-levenshtein';
 import { BLOCKS, readHead } from './blocks.ts';
 import { ClauseReader, MOVE_LEXICON, type Context } from './clause.ts';
 import { SentenceReader } from './joined.ts';
-import { lineOf, placeOf, wordsOf, type Line } from './line.ts';
+import { lineOf, placeOf, wordsOf } from './line.ts';
 import { asCommand, peelings } from './manner.ts';
-import { replacements, rewritten } from './explain-text.ts';
+import { replacements, rewritten, textOf } from './explain-text.ts';
+import { missingName } from './explain-names.ts';
 import { isClean, type Unread } from './outcome.ts';
 import { expectedIn, nearestIn, smallBudget, type Expected } from './suggest.ts';
 import { Vocabulary } from './vocabulary.ts';
@@ -20,12 +21,19 @@ export function explain(unread: Unread, near: boolean, namedLater: ReadonlySet<s
   const { line, span, context } = unread;
   const range = placeOf(line, span);
   const tokens = wordsOf(line, span);
-  const text = line.text.slice(range.from - line.range.from, range.to - line.range.from);
-  const special = unclear(unread, text, range) ?? unnamed(unread, tokens, namedLater);
+  const text = textOf(line, span);
+  const special =
+    unclear(unread, text, range) ?? unnamed(unread, (name) => name.length === 1 || namedLater.has(name));
   if (special !== null) return special;
-  return unread.of === 'block'
-    ? block(text, tokens, range, context, near)
-    : sentence(line, text, tokens, range, context, near);
+  return unread.of === 'block' ? block(text, tokens, range, context, near) : sentence(unread, near);
+}
+
+/** One of so many sentences not understood that only their number is told. */
+export function unexplained({ line, span }: Unread): Diagnostic {
+  return diagnostic('sentence-not-understood', placeOf(line, span), {
+    sentence: textOf(line, span),
+    nearest: [],
+  });
 }
 
 /** `it` where nothing says what it is. */
@@ -41,40 +49,14 @@ function unclear({ context }: Unread, text: string, range: Range): Diagnostic | 
 }
 
 /** A number or a mark that is named nowhere, or only later. */
-function unnamed(
-  unread: Unread,
-  tokens: readonly Token[],
-  namedLater: ReadonlySet<string>,
-): Diagnostic | null {
+function unnamed(unread: Unread, isSuspect: (name: string) => boolean): Diagnostic | null {
   const { line, span, context, of } = unread;
-  const { names } = context;
-  const text = line.text.slice(
-    placeOf(line, span).from - line.range.from,
-    placeOf(line, span).to - line.range.from,
-  );
-  const suspects = tokens.flatMap((token) => {
-    if (token.quoted) return [];
-    const nth = /^(\p{L})th$/u.exec(token.text);
-    const name = nth === null ? token.text : nth[1];
-    return /^\p{L}$/u.test(name) || namedLater.has(name) ? [{ name, token }] : [];
-  });
-  for (const { name, token } of suspects.slice(0, 4)) {
-    if (names.numbers.includes(name) || names.marks.includes(name)) continue;
-    const ways: readonly (readonly [string, Names])[] = [
-      ['number-not-named', { ...names, numbers: [...names.numbers, name] }],
-      ['mark-not-put', { ...names, marks: [...names.marks, name] }],
-    ];
-    for (const [code, more] of ways) {
-      const reads =
-        of === 'block'
-          ? readHead(tokens, more, smallBudget()) !== null
-          : understood(text, { ...context, names: more });
-      if (!reads) continue;
-      const known = code === 'mark-not-put' ? names.marks : names.numbers.filter((one) => !one.includes(' '));
-      return diagnostic(code, { from: token.from, to: token.to }, { name, known: [...known] });
-    }
-  }
-  return null;
+  const tokens = wordsOf(line, span);
+  const reads = (names: Names): boolean =>
+    of === 'block'
+      ? readHead(tokens, names, smallBudget()) !== null
+      : understood(textOf(line, span), { ...context, names });
+  return missingName(tokens, context.names, isSuspect, reads);
 }
 
 function understood(text: string, context: Context): boolean {
@@ -84,21 +66,20 @@ function understood(text: string, context: Context): boolean {
   return open === null && outcome.steps.length > 0 && isClean(outcome);
 }
 
-function sentence(
-  line: Line,
-  text: string,
-  tokens: readonly Token[],
-  range: Range,
-  context: Context,
-  near: boolean,
-): Diagnostic {
+function sentence(unread: Unread, near: boolean): Diagnostic {
+  const { line, span, context } = unread;
   const { names } = context;
+  const range = placeOf(line, span);
+  const tokens = wordsOf(line, span);
+  const text = textOf(line, span);
   const reads = (one: string): boolean => understood(one, context);
   const corrected = near
     ? WORDS.corrected(tokens, names)
         .map((words) => rewritten(line, tokens, words, range))
         .filter(reads)
     : [];
+  const missing = near && corrected.length === 0 ? unnamed(unread, (name) => !WORDS.has(name)) : null;
+  if (missing !== null) return missing;
   const nearest = near
     ? [...new Set([...corrected, ...nearestIn(MOVE_LEXICON, tokens, names, reads)])].slice(0, 3)
     : [];

@@ -1,4 +1,5 @@
 import { distance } from 'fastest-levenshtein';
+import { SAMPLE_NAMES } from '../phrases/blank.ts';
 import { BLANKS } from '../phrases/blanks.ts';
 import { numberIn, tokenize, type Token } from '../phrases/tokens.ts';
 import type { Names } from '../phrases/values.ts';
@@ -8,11 +9,21 @@ import { BLOCK_WORDS } from './blocks.ts';
 const MANNER =
   'spectator you they then and or either if otherwise may in secret out of your sight up to not exactly when true that nothing';
 
+// Names in the samples are examples; no sentence has them of itself.
+const SAMPLES: ReadonlySet<string> = new Set([
+  ...SAMPLE_NAMES.marks,
+  ...SAMPLE_NAMES.numbers,
+  ...Object.entries(SAMPLE_NAMES.attributes).flatMap(([name, values]) => [name, ...values.map(String)]),
+  ...SAMPLE_NAMES.cards,
+]);
+
 const FIXED: ReadonlySet<string> = new Set([
   ...BLOCK_WORDS,
   ...MANNER.split(' '),
   ...Object.values(BLANKS).flatMap((blank) =>
-    blank.samples.flatMap((sample) => tokenize(blank.print(sample)).map(({ text }) => text)),
+    blank.samples.flatMap((sample) =>
+      tokenize(blank.print(sample)).flatMap(({ text }) => (SAMPLES.has(text) ? [] : [text])),
+    ),
   ),
 ]);
 
@@ -24,6 +35,10 @@ export class Vocabulary {
   constructor(words: Iterable<string>) {
     this.known = new Set([...FIXED, ...words].filter((word) => /^\p{L}/u.test(word)));
     this.words = [...this.known];
+  }
+
+  has(word: string): boolean {
+    return this.known.has(word);
   }
 
   /** Words a person may have meant by this one, nearest first; empty where the word is a known one. */

@@ -22,6 +22,10 @@ export type Shown =
   | { readonly by: 'note' | 'performance' | 'judging'; readonly note: string; readonly facts: Facts }
   | { readonly by: 'program'; readonly facts: Facts };
 
+export function defineMessage(message: Message): Message {
+  return message;
+}
+
 export function onReading(note: string, facts: Facts = {}): Shown {
   return { by: 'note', note, facts };
 }
@@ -63,4 +67,30 @@ export function counted(fact: Facts[string] | undefined, noun: string): string {
 export function named(fact: Facts[string] | undefined): string {
   const name = String(fact);
   return name.length === 1 ? name.toUpperCase() : name;
+}
+
+/** A fact as it stands. */
+export function text(fact: Facts[string] | undefined): string {
+  return listed(fact);
+}
+
+/** The near sentences, or else what to do without them. */
+export function orNear(facts: Facts, otherwise: string): string {
+  const near = listed(
+    (facts.nearest as readonly string[] | undefined)?.map((one) => `"${one}"`),
+    'or',
+  );
+  if (near !== '') return `Write ${near}.`;
+  const expected = listed(facts.expected, 'or');
+  return expected === '' ? otherwise : `Here belongs ${expected}.`;
+}
+
+/** The names there are, or else how to make one. */
+export function haveInstead(facts: Facts, otherwise: string): string {
+  const known = (facts.known as readonly string[] | undefined)?.map((one) =>
+    one.length === 1 ? one.toUpperCase() : one,
+  );
+  return known === undefined || known.length === 0
+    ? otherwise
+    : `Write ${listed(known, 'or')}, or else: ${otherwise}`;
 }

@@ -1,0 +1,16 @@
+import { defineMessage, noteOf, onJudging, text } from './message.ts';
+
+export const noStartingOrder = defineMessage({
+  code: 'no-starting-order',
+  severity: 'error',
+  words: (facts) =>
+    `${text(facts.pile)} had no known order at the start, so there is nothing to compare with.`,
+  remedy: () => 'Give the set-up an order, or say something else of the ending.',
+  shown: onJudging(
+    noteOf({
+      setUp: '- packet: A-4 of clubs in any order, face down',
+      ending: '- ⟦The packet is back in its starting order⟧.',
+    }),
+    { pile: 'packet' },
+  ),
+});

@@ -1,0 +1,9 @@
+import { defineMessage, noteOf, onJudging, text } from './message.ts';
+
+export const oneOfEachSize = defineMessage({
+  code: 'one-of-each-size',
+  severity: 'error',
+  words: (facts) => `A block of ${text(facts.size)} cannot have one of each of ${text(facts.kinds)} kinds.`,
+  remedy: () => 'Make the blocks as large as there are kinds.',
+  shown: onJudging(noteOf({ ending: '- ⟦Every block of 3 has one of each suit⟧.' }), { size: 3, kinds: 1 }),
+});

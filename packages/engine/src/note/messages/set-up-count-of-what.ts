@@ -1,0 +1,13 @@
+import { defineMessage, noteOf, onReading, text } from './message.ts';
+
+export const setUpCountOfWhat = defineMessage({
+  code: 'set-up-count-of-what',
+  severity: 'error',
+  words: (facts) => `${text(facts.count)} of what is not said.`,
+  remedy: (facts) => `Write a kind after the number, such as "${text(facts.count)} red cards".`,
+  shown: onReading(noteOf({ setUp: '- packet: 8 ⟦violets⟧, face down' }), {
+    count: 8,
+    word: 'violets',
+    near: [],
+  }),
+});
