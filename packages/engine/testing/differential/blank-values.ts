@@ -10,7 +10,16 @@ import type { Scope } from './scope.ts';
 
 /** The args of one phrase, as if read from a sentence; parts that may be left out sometimes are. */
 export function makeArgs(phrase: Phrase, defaults: Args, scope: Scope, dice: Dice): Args {
-  return { ...defaults, ...fill(phrase.parts, scope, dice), ...phrase.fixed };
+  const args = { ...defaults, ...fill(phrase.parts, scope, dice), ...phrase.fixed };
+  return 'rows' in args && 'columns' in args ? { ...args, ...rowsOf(args.pile, scope, dice) } : args;
+}
+
+/** Rows and columns that just hold the pile, most of the time. */
+function rowsOf(ref: ArgValue, scope: Scope, dice: Dice): Args {
+  const size = typeof ref === 'string' ? scope.sizes[ref] : undefined;
+  if (size === undefined || dice.chance(10)) return {};
+  const rows = dice.of([2, 1, 3, size].filter((n) => size % n === 0));
+  return { rows, columns: size / rows };
 }
 
 function fill(parts: readonly Part[], scope: Scope, dice: Dice): Args {
@@ -56,6 +65,43 @@ export function makeValue(blank: Blank, scope: Scope, dice: Dice): ArgValue {
       return { end: dice.chance(30) ? 'bottom' : 'top', n: number(scope, dice) };
     case 'nth':
       return 2 + dice.below(3);
+    case 'howmany':
+      return dice.chance(60) ? { of: 'exactly', n: number(scope, dice) } : amount(scope, dice);
+    case 'kind':
+    case 'onekind':
+    case 'those':
+      return kind(scope, dice, 0);
+    case 'class':
+    case 'state':
+    case 'onestate':
+      return kind(scope, dice, 1);
+    case 'relation':
+    case 'relations':
+    case 'numeric': {
+      // Mostly what these cards have; what they lack must be answered too.
+      const has = blank.samples.filter(
+        (name) =>
+          name === 'facing' ||
+          name === 'orientation' ||
+          scope.cards.some((c) => String(name) in c.attributes),
+      );
+      return dice.of(has.length > 0 && dice.chance(95) ? has : blank.samples);
+    }
+    case 'mark':
+      return scope.marks.length > 0 ? dice.of(scope.marks) : 'chosen';
+    case 'onecard':
+      return dice.of(scope.cards).name;
+    case 'cardlist':
+      return shuffled(
+        scope.cards.map((card) => card.name),
+        dice,
+      ).slice(0, 1 + dice.below(scope.cards.length));
+    case 'rank': {
+      const { value } = dice.of(scope.cards).attributes;
+      return typeof value === 'number' ? value : 1 + dice.below(4);
+    }
+    case 'words':
+      return shuffled(['as', 'two', 'lamp'], dice).slice(0, 2 + dice.below(2));
     case 'word':
       return dice.of(['i', 'as', 'two', 'lamp', 'three']);
     case 'order':
@@ -90,11 +136,14 @@ function adapted(sample: ArgValue, scope: Scope, dice: Dice): ArgValue {
   if (typeof sample === 'number') return sample > scope.cards.length ? small(scope, dice) : sample;
   if (typeof sample !== 'object') return sample;
   if (Array.isArray(sample)) return sample.map((part: ArgValue) => adapted(part, scope, dice));
-  if ('tests' in sample) return kind(scope, dice);
+  if ('tests' in sample) return kind(scope, dice, 0);
   if ('of' in sample) return amount(scope, dice);
   if ('var' in sample) return number(scope, dice);
   return Object.fromEntries(
-    Object.entries(sample).map(([name, part]) => [name, adapted(part as ArgValue, scope, dice)]),
+    Object.entries(sample).map(([name, part]) => [
+      name,
+      name === 'pile' || name === 'other' ? pile(scope, dice) : adapted(part as ArgValue, scope, dice),
+    ]),
   ) as ArgValue;
 }
 
@@ -149,8 +198,9 @@ function pile(scope: Scope, dice: Dice): PileRef {
   return dice.of(known);
 }
 
-function kind(scope: Scope, dice: Dice): Kind {
-  return { tests: Array.from({ length: dice.weighted([6, 78, 16]) }, () => test(scope, dice)) };
+function kind(scope: Scope, dice: Dice, least: 0 | 1): Kind {
+  const length = Math.max(least, dice.weighted([6, 78, 16]));
+  return { tests: Array.from({ length }, () => test(scope, dice)) };
 }
 
 function test(scope: Scope, dice: Dice): KindTest {

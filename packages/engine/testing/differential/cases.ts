@@ -7,7 +7,7 @@ import { startMoment, TooBig, walkAll, type Walk } from '../naive/walk.ts';
 import { sentenceAt } from '../naive/truth.ts';
 import { Dice } from './dice.ts';
 import { Maker } from './routines.ts';
-import type { Scope } from './scope.ts';
+import { seenIn, type Scope } from './scope.ts';
 import { makeSentence } from './sentences.ts';
 import { makeSetUp } from './set-ups.ts';
 
@@ -19,9 +19,8 @@ export interface Case {
   readonly judged: readonly Judged[];
 }
 
-export const MOST_NODES = 1500;
-const SENTENCES = 3;
-const CANDIDATES = 14;
+export const MOST_NODES = 1000;
+const CANDIDATES = 12;
 
 /** Decisions enough for any case. */
 export const rolls: fc.Arbitrary<number[]> = fc.noBias(
@@ -35,8 +34,8 @@ export function makeCase(list: readonly number[]): Case | null {
   const { cards, setUp } = makeSetUp(dice);
   const bare: Routine = { title: '', cards, setUp, steps: [], endings: [] };
   const start = startMoment(bare, startsOf(bare)[0]);
-  const { names } = start.table;
-  const scope: Scope = { there: names, piles: names, numbers: [], marks: [], that: null, cards };
+  const piles = start.table.names;
+  const scope: Scope = { ...seenIn(start.table), piles, numbers: [], marks: [], that: null, cards };
   const length = 1 + dice.weighted([15, 40, 30, 15]);
   const made = new Maker(dice, bits).sequence(length, { scope, moment: { ...start, frames: [] } }, 2);
   const working: Routine = { ...bare, steps: made.steps };
@@ -63,17 +62,16 @@ interface Candidate {
 
 /** Sentences chosen by what is true of the walk: some that hold, some that fail, some as they come. */
 function makeEndings(walks: readonly Walk[], scope: Scope, bits: Bits, dice: Dice): Candidate[] {
-  const candidates: Candidate[] = [];
-  for (let i = 0; i < CANDIDATES; i++) {
-    const sentence = makeSentence(scope, dice);
-    const judged = judge(walks, sentenceAt(sentence), bits);
-    if (judged.verdict !== 'senseless') candidates.push({ sentence, judged });
-  }
+  const wanted: (Judged['verdict'] | 'any')[] = ['proved', 'refuted', dice.chance(60) ? 'proved' : 'any'];
   const chosen: Candidate[] = [];
-  const wanted = ['proved', 'refuted', dice.chance(50) ? 'proved' : 'any'].slice(0, SENTENCES);
-  for (const verdict of wanted) {
-    const at = candidates.findIndex(({ judged }) => verdict === 'any' || judged.verdict === verdict);
-    if (at >= 0) chosen.push(...candidates.splice(at, 1));
+  for (let i = 0; i < CANDIDATES && wanted.length > 0; i++) {
+    const sentence = makeSentence(scope, dice);
+    if (sentence === null) continue;
+    const judged = judge(walks, sentenceAt(sentence), bits);
+    const at = wanted.findIndex((verdict) => verdict === judged.verdict || verdict === 'any');
+    if (at < 0) continue;
+    wanted.splice(at, 1);
+    chosen.push({ sentence, judged });
   }
   return chosen;
 }

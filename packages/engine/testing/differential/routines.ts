@@ -1,13 +1,13 @@
 import { MOVES } from '../../src/moves/index.ts';
-import { START } from '../../src/moves/move.ts';
-import type { Part } from '../../src/phrases/template.ts';
+import { START, type Move } from '../../src/moves/move.ts';
+import type { Phrase } from '../../src/phrases/phrase.ts';
 import type { MoveStep, NumberTest, Step, Times } from '../../src/routine/routine.ts';
 import { listFrame, settle, type Moment } from '../naive/machine.ts';
 import type { Bits } from '../naive/table.ts';
 import { nextOf } from '../naive/ways-on.ts';
 import { makeArgs } from './blank-values.ts';
 import type { Dice } from './dice.ts';
-import { brought, merged, type Scope } from './scope.ts';
+import { brought, merged, seenIn, type Scope } from './scope.ts';
 
 /** Workings at random, kept mostly possible by doing the plain path while they are made. */
 
@@ -125,14 +125,24 @@ export class Maker {
   private move(here: Here): Made {
     const { dice } = this;
     const { scope, moment } = here;
-    for (let tries = 0; tries < 12; tries++) {
-      const move = MOVES[dice.weighted(WEIGHTS)];
-      const args = makeArgs(dice.of(move.phrases), move.defaults, scope, dice);
-      if ((move.check?.(args) ?? []).length > 0) continue;
-      const step: MoveStep = { do: 'move', move: move.id, args, who: 'spectator', secret: false, ...NOWHERE };
-      const made = this.done(step, here, brought(scope, move.brings?.(args) ?? {}));
-      // Dead ends are wanted, but few.
-      if (made.moment !== null || moment === null || dice.chance(5)) return made;
+    const weights = MOVES.map((move) => weightOf(move, scope));
+    for (let tries = 0; tries < 4; tries++) {
+      const move = MOVES[dice.weighted(weights)];
+      for (let again = 0; again < 5; again++) {
+        const args = makeArgs(dice.of(move.phrases), move.defaults, scope, dice);
+        if ((move.check?.(args) ?? []).length > 0) continue;
+        const step: MoveStep = {
+          do: 'move',
+          move: move.id,
+          args,
+          who: 'spectator',
+          secret: false,
+          ...NOWHERE,
+        };
+        const made = this.done(step, here, brought(scope, move.brings?.(args) ?? {}));
+        // Dead ends are wanted, but few.
+        if (made.moment !== null || moment === null || dice.chance(3)) return made;
+      }
     }
     return { ...here, steps: [] };
   }
@@ -153,17 +163,33 @@ export class Maker {
     return {
       steps: [step],
       moment,
-      scope: { ...scope, there: moment === null ? scope.there : moment.table.names },
+      scope: moment === null ? scope : { ...scope, ...seenIn(moment.table) },
     };
   }
 }
 
-// Moves that name a number come up more often, for much can be done with a number afterwards.
-const WEIGHTS = MOVES.map((move) => (move.phrases.some(({ parts }) => namesSomething(parts)) ? 30 : 10));
+/** How often a move comes up: more where the piles it speaks of are there, and where it names something for later. */
+function weightOf(move: Move, { there, sizes }: Scope): number {
+  let weight = WEIGHTS.get(move);
+  if (weight === undefined) WEIGHTS.set(move, (weight = move.phrases.some(namesSomething) ? 20 : 10));
+  const [{ template }] = move.phrases;
+  if (/layout|row|column/.test(template))
+    return there.some((pile) => pile.startsWith('cell ')) ? 120 : weight;
+  if (/clock|hour/.test(template)) return (sizes['packet'] ?? 0) >= 12 || 'hour 1' in sizes ? 150 : 1;
+  if (/piles|heaps|hands/.test(template) && !/^.{0,8}deal/.test(template))
+    return there.some((pile) => /^(pile|heap|hand) \d/.test(pile)) ? 40 : 2;
+  if (/name of/.test(template)) return (sizes['packet'] ?? 0) >= 10 ? 150 : 2;
+  return weight;
+}
 
-function namesSomething(parts: readonly Part[]): boolean {
+const WEIGHTS = new Map<Move, number>();
+
+function namesSomething({ parts }: Pick<Phrase, 'parts'>): boolean {
   return parts.some((part) => {
     if (part.part === 'blank') return part.type === 'newname';
-    return (part.part === 'either' || part.part === 'optional') && part.ways.some(namesSomething);
+    return (
+      (part.part === 'either' || part.part === 'optional') &&
+      part.ways.some((way) => namesSomething({ parts: way }))
+    );
   });
 }

@@ -1,10 +1,12 @@
 import type { Card } from '../../src/cards/card.ts';
+import type { Table } from '../naive/table.ts';
 import type { Names } from '../../src/phrases/values.ts';
 
 /** What a generated sentence may speak of. */
 export interface Scope {
-  /** Piles that have cards on the plain path by now. */
+  /** Piles that have cards on the plain path by now, with how many. */
   readonly there: readonly string[];
+  readonly sizes: Readonly<Record<string, number>>;
   /** Piles that may have some. */
   readonly piles: readonly string[];
   /** Numbers that have a value whatever was chosen. */
@@ -13,6 +15,12 @@ export interface Scope {
   /** Inside "for each pile": how the pile whose turn it is is called. */
   readonly that: { readonly stem: string; readonly counter: string } | null;
   readonly cards: readonly Card[];
+}
+
+/** The piles of a table on the plain path. */
+export function seenIn(table: Table): Pick<Scope, 'there' | 'sizes'> {
+  const sizes = Object.fromEntries(table.names.map((name, i) => [name, table.piles[i].length]));
+  return { there: table.names, sizes };
 }
 
 export function brought(scope: Scope, more: Partial<Pick<Names, 'piles' | 'numbers' | 'marks'>>): Scope {

@@ -5,9 +5,12 @@ import type { Dice } from './dice.ts';
 
 const PIPS = ['AH', '2S', '3D', '4C', '2H', 'AS', 'KH', 'QS', '3C', 'AD', '4H', 'KC', '10C'];
 
-/** Two to seven cards in one to three piles, some alike, some of which little is known, facing anyhow. */
+/**
+ * Two to seven cards in one to three piles, some alike, some of which little is known, facing anyhow; now and then a layout, or
+ * a dozen cards for what needs that many.
+ */
 export function makeSetUp(dice: Dice): { cards: Card[]; setUp: SetUp } {
-  const size = [4, 2, 3, 5, 6, 7][dice.weighted([30, 8, 24, 20, 12, 6])];
+  const size = [4, 2, 3, 5, 6, 7, 12, 13][dice.weighted([30, 8, 24, 20, 12, 6, 3, 1])];
   const cards = makeCards(size, dice);
   const faces = dice.weighted([45, 25, 15, 15]);
   const ends = dice.weighted([80, 20]);
@@ -16,9 +19,15 @@ export function makeSetUp(dice: Dice): { cards: Card[]; setUp: SetUp } {
     up: bit([0, dice.below(2), i % 2, i === 0 ? 1 : 0][faces]),
     end: bit(ends === 0 ? 0 : dice.below(2)),
   }));
-  const others = [[], [], ['pile 1'], ['pile 1', 'pile 2'], ['left'], ['table', 'pile 2']][
-    dice.weighted([40, 25, 12, 10, 8, 5])
-  ];
+  const others = [
+    [],
+    ['pile 1'],
+    ['pile 1', 'pile 2'],
+    ['left'],
+    ['table', 'pile 2'],
+    ['cell 1 1', 'cell 1 2', 'cell 2 1', 'cell 2 2'],
+    ['heap 1', 'heap 2', 'heap 3'],
+  ][dice.weighted([60, 10, 10, 6, 4, 6, 4])];
   const piles = [{ name: 'packet', cards: lying }];
   for (const name of others) {
     const from = piles[0].cards;

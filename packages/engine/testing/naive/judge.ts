@@ -27,6 +27,7 @@ export type Judged =
 export function judge(walks: readonly Walk[], saidAt: SaidAt, bits: Bits): Judged {
   const stuck = walks.flatMap((walk) => walk.stuck.map(({ node }) => node));
   const wrong: Node[] = [];
+  let aboutSomething = false;
   let speaks = false;
   for (const walk of walks) {
     const known = new Map<string, Said>();
@@ -40,10 +41,12 @@ export function judge(walks: readonly Walk[], saidAt: SaidAt, bits: Bits): Judge
         known.set(key, (said = result.value));
       }
       const { table } = node.moment;
+      if (!said.vacuous) aboutSomething = true;
       if (!said.vacuous && (said.when === undefined || said.when(table))) speaks = true;
       if (!said.test(table)) wrong.push(node);
     }
   }
+  if (stuck.length === 0 && !aboutSomething) return { verdict: 'empty' };
   const cost = Math.min(...stuck.map((node) => node.cost), ...wrong.map((node) => node.cost));
   if (cost < Infinity)
     return {

@@ -6,7 +6,7 @@ import { lying, tableOf, type Table } from './table.ts';
 export interface Start {
   readonly cards: readonly Card[];
   readonly table: Table;
-  /** Pile to card ids, top first, as they lie in this start. */
+  /** Pile to card ids, top first, as they lie in this start; without piles whose order is left open. */
   readonly order: Readonly<Record<string, readonly number[]>>;
 }
 
@@ -23,7 +23,11 @@ export function startsOf(routine: Pick<Routine, 'cards' | 'setUp'>): Start[] {
   return fillings.map(({ cards, piles }) => ({
     cards,
     table: tableOf(piles.map((pile) => [pile.name, pile.cards.map((c) => lying(c.card, c.up, c.end))])),
-    order: Object.fromEntries(piles.map((pile) => [pile.name, pile.cards.map((c) => c.card)])),
+    order: Object.fromEntries(
+      piles
+        .filter(({ name }) => !routine.setUp.freedoms.some((f) => f.free === 'order' && f.pile === name))
+        .map((pile) => [pile.name, pile.cards.map((c) => c.card)]),
+    ),
   }));
 }
 

@@ -1,9 +1,8 @@
-import type { Trouble } from '../../src/base/diagnostic.ts';
-import { good, type Result } from '../../src/base/result.ts';
+import { trouble, type Trouble } from '../../src/base/diagnostic.ts';
+import { bad, good, type Result } from '../../src/base/result.ts';
 import type { Exit } from '../../src/claims/claim.ts';
 import { holds } from '../../src/claims/formula.ts';
 import { claimById } from '../../src/claims/index.ts';
-import { meaningOf } from '../../src/claims/sentence.ts';
 import type { Sentence } from '../../src/routine/routine.ts';
 import { slotsOfTable, tableOf, type Bits, type Table } from './table.ts';
 
@@ -19,58 +18,73 @@ export interface Said {
   readonly when?: Test;
 }
 
-/** What is said at an exit, where these are the cards. */
+/** What is said at an exit; a trouble where it makes no sense. */
 export type SaidAt = (exit: Exit, bits: Bits) => Result<Said, Trouble>;
 
 /**
  * A sentence judged part by part on the table itself: each claim by its own formula, what joins them by plain logic, and "up to a
- * cut" by cutting the pile. The engine joins and simplifies formulas instead, and asks whether the sentence makes sense.
+ * cut" by cutting the pile. The engine joins and simplifies formulas instead.
  */
 export function sentenceAt(sentence: Sentence): SaidAt {
-  return (exit, bits) => {
-    const meaning = meaningOf(sentence, exit);
-    if (!meaning.ok) return meaning;
-    const said = { test: testOf(sentence, exit, bits), vacuous: meaning.value.vacuous === true };
-    return good(sentence.says === 'if' ? { ...said, when: testOf(sentence.when, exit, bits) } : said);
-  };
+  return (exit, bits) => saidOf(sentence, exit, bits);
 }
 
-function testOf(sentence: Sentence, exit: Exit, bits: Bits): Test {
-  const of = (part: Sentence): Test => testOf(part, exit, bits);
+function saidOf(sentence: Sentence, exit: Exit, bits: Bits): Result<Said, Trouble> {
   switch (sentence.says) {
     case 'claim': {
       const meaning = claimById(sentence.claim).meaning(sentence.args, exit);
-      // meaningOf has been asked already and would have passed this on.
-      if (!meaning.ok) throw new Error(`a senseless claim: ${meaning.error.code}`);
-      const { formula } = meaning.value;
-      return (table) => holds(formula, slotsOfTable(table, exit.cards, bits));
+      if (!meaning.ok) return meaning;
+      const { formula, vacuous } = meaning.value;
+      const test: Test = (table) => holds(formula, slotsOfTable(table, exit.cards, bits));
+      return good({ test, vacuous: vacuous === true });
     }
-    case 'and': {
-      const parts = sentence.parts.map(of);
-      return (table) => parts.every((part) => part(table));
-    }
-    case 'or': {
-      const parts = sentence.parts.map(of);
-      return (table) => parts.some((part) => part(table));
-    }
-    case 'not': {
-      const part = of(sentence.part);
-      return (table) => !part(table);
-    }
+    case 'and':
+      return joined(sentence.parts, exit, bits, (parts, table) => parts.every((part) => part(table)));
+    case 'or':
+      return joined(sentence.parts, exit, bits, (parts, table) => parts.some((part) => part(table)));
+    case 'not':
+      return joined([sentence.part], exit, bits, ([part], table) => !part(table));
+    case 'exactly when':
+      return joined([sentence.left, sentence.right], exit, bits, ([a, b], table) => a(table) === b(table));
     case 'if': {
-      const [when, then] = [of(sentence.when), of(sentence.then)];
-      return (table) => !when(table) || then(table);
-    }
-    case 'exactly when': {
-      const [left, right] = [of(sentence.left), of(sentence.right)];
-      return (table) => left(table) === right(table);
+      const when = saidOf(sentence.when, exit, bits);
+      const then = saidOf(sentence.then, exit, bits);
+      if (!when.ok) return when;
+      if (!then.ok) return then;
+      const test: Test = (table) => !when.value.test(table) || then.value.test(table);
+      return good({ test, vacuous: then.value.vacuous, when: when.value.test });
     }
     case 'up to': {
-      const part = of(sentence.part);
-      const { by, pile } = sentence;
-      return (table) => (by === 'cut' ? cuts(table, pile) : [table, turned(table, pile)]).some(part);
+      const pile = meant(sentence.pile, exit);
+      if (pile === null) return bad(trouble('which-pile'));
+      return joined([sentence.part], exit, bits, ([part], table) =>
+        (sentence.by === 'cut' ? cuts(table, pile) : [table, turned(table, pile)]).some(part),
+      );
     }
   }
+}
+
+/** A combination speaks of nothing when all its parts do. */
+function joined(
+  sentences: readonly Sentence[],
+  exit: Exit,
+  bits: Bits,
+  join: (parts: readonly Test[], table: Table) => boolean,
+): Result<Said, Trouble> {
+  const parts: Said[] = [];
+  for (const sentence of sentences) {
+    const said = saidOf(sentence, exit, bits);
+    if (!said.ok) return said;
+    parts.push(said.value);
+  }
+  const tests = parts.map(({ test }) => test);
+  return good({ test: (table) => join(tests, table), vacuous: parts.every(({ vacuous }) => vacuous) });
+}
+
+/** "The packet" is the only pile there is when none has that name; null when it could be one of several. */
+function meant(pile: string, { layout: { names } }: Exit): string | null {
+  if (pile !== 'packet' || names.includes(pile)) return pile;
+  return names.length > 1 ? null : (names[0] ?? pile);
 }
 
 /** The table with a pile's cards laid otherwise. */

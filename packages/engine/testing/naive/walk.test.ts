@@ -146,7 +146,7 @@ describe('verdicts', () => {
   });
   test('a sentence about nothing is empty', () => {
     expect(verdict(working('1 2 3'), () => good({ test: () => true, vacuous: true }))).toBe('empty');
-    expect(verdict(working('1 2 3'), () => good({ test: () => false, vacuous: true }))).not.toBe('empty');
+    expect(verdict(working('1 2 3'), () => good({ test: () => false, vacuous: true }))).toBe('empty');
   });
 });
 
