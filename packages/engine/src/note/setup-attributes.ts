@@ -101,12 +101,12 @@ export function readAttributeLine(r: Reader, written: string, nameRange: Range, 
       else entries.push({ target: unit.target, value: unit.value ?? 'yes', range: r.rangeFrom(start) });
       valued ??= has;
     }
-    if (r.done) break;
     const comma = r.eat(',');
-    if (!r.eat('and') && !comma) {
-      r.blame('set-up-attribute-of');
-      r.skip();
-    }
+    if (r.eat('and') || comma || r.done) continue;
+    r.blame('set-up-attribute-of');
+    r.at++;
+    r.skip();
+    r.eat(',');
   }
   return { is: 'attribute', attribute, entries, yesNo: valued !== true, range };
 }

@@ -14,6 +14,8 @@ import { PAIR } from './setup-words.ts';
 
 const NEW_PACK = 'A-K of hearts, A-K of clubs, K-A of diamonds, K-A of spades';
 
+const BY_KEY: ReadonlyMap<string, PipCard> = new Map(PACK.map((card) => [refKey({ is: 'pip', card }), card]));
+
 /** Cards that one set-up may lay: four packs. */
 export const MOST_CARDS = 208;
 
@@ -49,12 +51,11 @@ class Table {
   constructor(lines: readonly PileLine[], knowledge: Knowledge) {
     this.knowledge = knowledge;
     this.left = new Set(PACK);
-    const inPack = new Map(PACK.map((card) => [refKey({ is: 'pip', card }), card]));
     const nothing: Supply = { pips: knowledge.pips, rest: () => [] };
     for (const { runs } of lines)
       for (const { what } of runs)
         for (const { ref } of dealt(what, nothing, MOST_CARDS + 1)) {
-          const card = ref === null ? undefined : inPack.get(refKey(ref));
+          const card = ref === null ? undefined : BY_KEY.get(refKey(ref));
           if (card !== undefined) this.left.delete(card);
         }
   }

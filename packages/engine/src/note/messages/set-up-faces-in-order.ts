@@ -1,11 +1,11 @@
-import { defineMessage, noteOf, onReading, text } from './message.ts';
+import { defineMessage, noteOf, onReading, pileOf } from './message.ts';
 
 export const setUpFacesInOrder = defineMessage({
   code: 'set-up-faces-in-order',
   severity: 'error',
   words: (facts) =>
-    `Cards of ${text(facts.pile)} in any order, some face up and some face down: it is not clear whether faces travel with the cards.`,
-  remedy: () => 'Say the facing of each run, or of all.',
+    `All these cards of ${pileOf(facts.pile)} may lie in any order, but only some of them may face either way.`,
+  remedy: () => 'Let all of them face either way or none, or keep their runs apart.',
   shown: onReading(
     noteOf({
       setUp:

@@ -10,7 +10,7 @@ export const setUpReach = defineMessage({
   code: 'set-up-reach',
   severity: 'reading',
   words: (facts) =>
-    `The ${SAID[text(facts.what)] ?? 'setting'} is taken to be that of all the runs before it.`,
+    `The ${SAID[text(facts.what)] ?? 'setting'} is taken to be that of the ${text(facts.runs)} runs before it.`,
   remedy: () => 'Put it after each run if it is that of the last one only.',
   shown: onReading(noteOf({ setUp: '- packet: A-4 of clubs, then 5-8 of hearts, ⟦face down⟧' }), {
     what: 'facing',
