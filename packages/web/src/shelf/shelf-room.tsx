@@ -142,9 +142,9 @@ function InAndOut({ onBin }: { readonly onBin: () => void }) {
   const inBin = useLive(async () => (await repository.listTrash()).length, []) ?? 0;
   return (
     <MenuTrigger>
-      <Button>Keep</Button>
+      <Button>In and out</Button>
       <Popover className="popover" placement="bottom end">
-        <Menu className="menu" aria-label="Keep">
+        <Menu className="menu" aria-label="In and out">
           <MenuItem className="menu-item" onAction={() => chooseFiles({ folder: false })}>
             <Icon name="into" />
             Bring in files or a zip …

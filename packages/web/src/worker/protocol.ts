@@ -1,4 +1,4 @@
-import type { Report, SentenceMoments } from '@foregone/engine';
+import type { Report, Result, SentenceMoments, Trouble } from '@foregone/engine';
 
 /** What the shelf files a note under; see `NoteSummary` for the part that is kept. */
 export interface Digest {
@@ -13,8 +13,8 @@ export interface Digest {
 /** Questions to the engine, each with its answer. To ask something new, add a line here and its answer in `answer.ts`. */
 export interface Questions {
   readonly check: { readonly report: Report; readonly digest: Digest };
-  /** Have and need at every step; null where the note was not understood or the time ran out. */
-  readonly moments: readonly SentenceMoments[] | null;
+  /** Have and need at every step, or why they cannot be said. */
+  readonly moments: Result<readonly SentenceMoments[], Trouble>;
 }
 
 export type QuestionName = keyof Questions;
