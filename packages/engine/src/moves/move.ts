@@ -46,6 +46,16 @@ export interface TableView {
   bitAt(pile: string, place: number, bit: string): number;
 }
 
+/** Cards whose order, and faces or ends where said, are left to chance; `unit` cards at a time where blocks stay together. */
+export interface Scattered {
+  readonly pile: string;
+  readonly at: number;
+  readonly count: number;
+  readonly unit?: number;
+  readonly faces?: boolean;
+  readonly ends?: boolean;
+}
+
 /** A move that looks at cards says at what, so that cards alike in all of it can be taken as one. */
 export interface Looking<A> {
   readonly attributes: (args: A) => readonly string[];
@@ -100,19 +110,10 @@ export interface Move<A extends Args = Args> {
   /** Every way on at this moment, plainest first. Pure: the same view gives the same options. */
   readonly options: (args: A, view: View) => readonly Option[] | Stuck;
   /**
-   * The cards that this mix leaves in an order as good as random when people do it blindly: then every order is taken as equally
-   * likely where a chance is asked for, instead of the options' weights. `faces` and `ends` say that these are left to chance too.
+   * The stretches of cards that this mix leaves in an order as good as random when people do it blindly: then every order is
+   * taken as equally likely where a chance is asked for, instead of the options' weights.
    */
-  readonly scatters?: (
-    args: A,
-    view: View,
-  ) => {
-    readonly pile: string;
-    readonly at: number;
-    readonly count: number;
-    readonly faces?: boolean;
-    readonly ends?: boolean;
-  };
+  readonly scatters?: (args: A, view: View) => readonly Scattered[];
   /** How many options there are, counted without listing, at START with these sizes; checked against the list. */
   readonly count?: (args: A, view: View) => number;
   /** The choices made during one run of the move, in the trade's words: `cut 5 cards`; empty when nothing was chosen. */
@@ -175,11 +176,11 @@ export function allowed(amount: Amount, least: number, most: number, view: Pick<
       from = to = numberOf(amount.n, view);
       break;
     case 'range':
-      from = numberOf(amount.from, view);
+      from = Math.max(least, numberOf(amount.from, view));
       to = numberOf(amount.to, view);
       break;
     case 'at least':
-      from = numberOf(amount.n, view);
+      from = Math.max(least, numberOf(amount.n, view));
       break;
     case 'at most':
       to = numberOf(amount.n, view);
@@ -194,6 +195,7 @@ export function allowed(amount: Amount, least: number, most: number, view: Pick<
       break;
   }
   const list: number[] = [];
-  for (let n = from; n <= to; n += step) if (n >= least && n <= most) list.push(n);
+  const last = Math.min(to, most);
+  for (let n = from; n <= last; n += step) if (n >= least) list.push(n);
   return list;
 }

@@ -39,6 +39,11 @@ export const shuffleBlocks = defineMove<BlocksArgs>({
       });
     return view.phase === START ? decided(ways) : within(ways);
   },
+  scatters(args, view) {
+    const unit = numberOf(args.k, view);
+    const count = Math.floor(pileSize(args.pile, view) / unit) * unit;
+    return [{ pile: pileName(args.pile, view), at: 0, count, unit }];
+  },
   say: ({ k }, keys) => saidSwaps(keys.slice(0, -1).map(String), k === 2 ? 'pairs' : 'blocks'),
   examples: [
     {

@@ -3,7 +3,7 @@ import type { NumberRef, PileRef } from '../phrases/values.ts';
 import { phrase } from '../phrases/phrase.ts';
 import { carry } from '../pictures/actions.ts';
 import { decided, within, type Way } from './handling.ts';
-import { defineMove, numberOf, pileName, pileSize, START, stuck } from './move.ts';
+import { defineMove, numberOf, pileName, pileSize, START, stuck, type Scattered } from './move.ts';
 
 type WithinArgs = { pile: PileRef; k: NumberRef };
 
@@ -31,6 +31,14 @@ export const shuffleWithin = defineMove<WithinArgs>({
       if ((p + 1) % k !== 0)
         ways.push({ key: `swap ${p + 1}`, actions: [carry(pile, p, 1, pile, p + 1)], next: 'mixing' });
     return view.phase === START ? decided(ways) : within(ways);
+  },
+  scatters(args, view) {
+    const k = numberOf(args.k, view);
+    const size = pileSize(args.pile, view);
+    const blocks: Scattered[] = [];
+    for (let at = 0; at < size; at += k)
+      blocks.push({ pile: pileName(args.pile, view), at, count: Math.min(k, size - at) });
+    return blocks;
   },
   say: (_args, keys) => saidSwaps(keys.slice(0, -1).map(String), 'cards'),
   examples: [

@@ -61,13 +61,15 @@ export const wash = defineMove<WashArgs>({
     }
     return view.phase === START ? decided(ways) : within(ways);
   },
-  scatters: (args, view) => ({
-    pile: pileName(args.pile, view),
-    at: 0,
-    count: args.count === undefined ? pileSize(args.pile, view) : numberOf(args.count, view),
-    faces: args.faces !== 'kept',
-    ends: args.ends === 'free',
-  }),
+  scatters: (args, view) => [
+    {
+      pile: pileName(args.pile, view),
+      at: 0,
+      count: args.count === undefined ? pileSize(args.pile, view) : numberOf(args.count, view),
+      faces: args.faces !== 'kept',
+      ends: args.ends === 'free',
+    },
+  ],
   say: (args, keys, view) => {
     if (keys.length <= 1) return 'leaves the cards as they are';
     const count = args.count === undefined ? pileSize(args.pile, view) : numberOf(args.count, view);

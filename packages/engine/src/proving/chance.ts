@@ -45,26 +45,36 @@ export function chanceOf(question: Question, meanings: Meanings, limits: ChanceL
   return exact === null ? estimate(question, meanings, limits) : { kind: 'exact', value: exact };
 }
 
-/** Slots whose cards a location leaves in random order, if its move is such a mix or the set-up is open there. */
-function scattered(graph: Graph, location: Location): { at: number; count: number }[] {
-  if (location.at < 0)
-    return graph.routine.setUp.freedoms.flatMap((f) =>
-      f.free === 'order' ? [{ at: firstSlot(location.layout, f.pile) + f.from, count: f.count }] : [],
-    );
-  const instruction = graph.instructionOf(location);
-  if (instruction?.do !== 'move' || instruction.move.scatters === undefined || location.phase !== START)
-    return [];
-  const { pile, at, count } = instruction.move.scatters(instruction.args, graph.view(location));
-  return [{ at: firstSlot(location.layout, pile) + at, count }];
+/** Slots whose order is left to chance, `unit` at a time, and bits of slots that are left to chance. */
+interface Scatter {
+  readonly orders: readonly { readonly at: number; readonly count: number; readonly unit: number }[];
+  readonly bits: readonly { readonly slot: number; readonly kind: number }[];
 }
 
-function freeFaces(graph: Graph, location: Location): number[] {
-  if (location.at >= 0) return [];
-  return graph.routine.setUp.freedoms.flatMap((f) =>
-    f.free === 'faces'
-      ? Array.from({ length: f.count }, (_, k) => firstSlot(location.layout, f.pile) + f.from + k)
-      : [],
-  );
+/** What a location leaves to chance: an open set-up, or a mix that is as good as random. Undefined for all others. */
+function scattered(graph: Graph, location: Location): Scatter | undefined {
+  const range = (at: number, count: number, kind: number) =>
+    Array.from({ length: count }, (_, k) => ({ slot: at + k, kind }));
+  if (location.at < 0) {
+    const at = (f: { pile: string; from: number }): number => firstSlot(location.layout, f.pile) + f.from;
+    const { freedoms } = graph.routine.setUp;
+    return {
+      orders: freedoms.flatMap((f) => (f.free === 'order' ? [{ at: at(f), count: f.count, unit: 1 }] : [])),
+      bits: freedoms.flatMap((f) => (f.free === 'faces' ? range(at(f), f.count, 0) : [])),
+    };
+  }
+  const instruction = graph.instructionOf(location);
+  if (instruction?.do !== 'move' || instruction.move.scatters === undefined || location.phase !== START)
+    return undefined;
+  const orders: { at: number; count: number; unit: number }[] = [];
+  const bits: { slot: number; kind: number }[] = [];
+  for (const one of instruction.move.scatters(instruction.args, graph.view(location))) {
+    const at = firstSlot(location.layout, one.pile) + one.at;
+    orders.push({ at, count: one.count, unit: one.unit ?? 1 });
+    if (one.faces === true) bits.push(...range(at, one.count, 0));
+    if (one.ends === true) bits.push(...range(at, one.count, 1));
+  }
+  return { orders, bits };
 }
 
 /** Where a scattering mix or the open set-up leads once it is over. */
@@ -213,15 +223,17 @@ class ExactWalk {
     const { graph } = this.question;
     this.states.read(state, this.codes);
     const here = graph.locations[this.states.location[state]];
-    const mixed = scattered(graph, here);
-    const faces = freeFaces(graph, here);
-    if (here.at < 0 || mixed.length > 0) {
+    const scatter = scattered(graph, here);
+    if (scatter !== undefined) {
       const edge = overEdge(graph, here, this.budget);
       if (edge === undefined) throw new BudgetEnded('a mix without an end');
       let tables: number[][] = [[...this.codes]];
-      for (const { at, count } of mixed) tables = tables.flatMap((table) => this.orders(table, at, count));
-      for (const slot of faces)
-        tables = tables.flatMap((table) => [table, table.map((c, s) => (s === slot ? this.turned(c) : c))]);
+      for (const order of scatter.orders) tables = tables.flatMap((table) => this.orders(table, order));
+      for (const { slot, kind } of scatter.bits)
+        tables = tables.flatMap((table) => [
+          table,
+          table.map((c, s) => (s === slot ? this.toggled(c, kind) : c)),
+        ]);
       return tables.map((table) => ({ state: this.arrive(edge.to, table), weight: 1n }));
     }
     const from = Uint16Array.from(this.codes);
@@ -239,28 +251,34 @@ class ExactWalk {
     });
   }
 
-  private turned(code: number): number {
-    return this.classes.under(1)?.[code] ?? code;
+  private toggled(code: number, kind: number): number {
+    return this.classes.under(1 << (2 * kind))?.[code] ?? code;
   }
 
   /** Every distinct order of some slots; each stands for equally many orders of the cards. */
-  private orders(table: readonly number[], at: number, count: number): number[][] {
+  private orders(table: readonly number[], order: { at: number; count: number; unit: number }): number[][] {
+    const { at, count, unit } = order;
     const all: number[][] = [];
-    const left = new Map<number, number>();
-    for (let k = at; k < at + count; k++) left.set(table[k], (left.get(table[k]) ?? 0) + 1);
+    const left = new Map<string, { readonly codes: readonly number[]; n: number }>();
+    for (let k = at; k < at + count; k += unit) {
+      const codes = table.slice(k, k + unit);
+      const known = left.get(codes.join());
+      if (known === undefined) left.set(codes.join(), { codes, n: 1 });
+      else known.n++;
+    }
     const made = [...table];
     const place = (k: number): void => {
-      if (k === at + count) {
+      if (k >= at + count) {
         if (!this.budget.spend()) throw new BudgetEnded('too many orders for an exact chance');
         all.push([...made]);
         return;
       }
-      for (const [code, n] of left) {
-        if (n === 0) continue;
-        left.set(code, n - 1);
-        made[k] = code;
-        place(k + 1);
-        left.set(code, n);
+      for (const block of left.values()) {
+        if (block.n === 0) continue;
+        block.n--;
+        block.codes.forEach((code, i) => (made[k + i] = code));
+        place(k + unit);
+        block.n++;
       }
     };
     place(at);
@@ -289,11 +307,11 @@ function estimate(question: Question, meanings: Meanings, limits: ChanceLimits):
           success = meaning !== null && holds(meaning.formula, slotView(table, graph));
           break;
         }
-        const mixed = scattered(graph, location);
-        if (location.at < 0 || mixed.length > 0) {
+        const scatter = scattered(graph, location);
+        if (scatter !== undefined) {
           const edge = overEdge(graph, location, budget);
           if (edge === undefined) break;
-          table = shuffled(table, mixed, freeFaces(graph, location), random);
+          table = shuffled(table, scatter, random);
           location = graph.locations[edge.to];
           continue;
         }
@@ -327,20 +345,18 @@ function pick(edges: readonly Edge[], random: () => number): Edge {
   return edges[edges.length - 1];
 }
 
-function shuffled(
-  table: TableSlots,
-  mixed: readonly { at: number; count: number }[],
-  faces: readonly number[],
-  random: () => number,
-): TableSlots {
+function shuffled(table: TableSlots, scatter: Scatter, random: () => number): TableSlots {
   const cards = [...table.cards];
   const bits = Uint32Array.from(table.bits);
-  for (const { at, count } of mixed)
-    for (let k = count - 1; k > 0; k--) {
-      const other = at + Math.floor(random() * (k + 1));
-      [cards[at + k], cards[other]] = [cards[other], cards[at + k]];
-      [bits[at + k], bits[other]] = [bits[other], bits[at + k]];
+  for (const { at, count, unit } of scatter.orders)
+    for (let k = count / unit - 1; k > 0; k--) {
+      const other = Math.floor(random() * (k + 1));
+      for (let i = 0; i < unit; i++) {
+        const [a, b] = [at + k * unit + i, at + other * unit + i];
+        [cards[a], cards[b]] = [cards[b], cards[a]];
+        [bits[a], bits[b]] = [bits[b], bits[a]];
+      }
     }
-  for (const slot of faces) if (random() < 0.5) bits[slot] ^= 1;
+  for (const { slot, kind } of scatter.bits) if (random() < 0.5) bits[slot] ^= 1 << kind;
   return { cards, bits };
 }
