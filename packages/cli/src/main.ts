@@ -1,2 +1,27 @@
-process.stderr.write('Usage: foregone <command> [note.md]\n');
-process.exitCode = 64;
+import { EXIT } from './exit-codes.ts';
+import { program } from './program.ts';
+import { servedAsWorker } from './run-job.ts';
+import { leaveQuietlyOnBrokenPipe, openTerminal } from './terminal.ts';
+
+async function main(): Promise<number> {
+  leaveQuietlyOnBrokenPipe();
+  process.on('SIGINT', () => {
+    // A cursor that progress has hidden must come back.
+    if (process.stderr.isTTY === true) process.stderr.write('\u001b[?25h\n');
+    process.stderr.write('Stopped.\n');
+    process.exit(EXIT.interrupted);
+  });
+  return program(process.argv.slice(2), openTerminal());
+}
+
+if (!servedAsWorker()) {
+  try {
+    process.exitCode = await main();
+  } catch (error) {
+    const stack = error instanceof Error ? (error.stack ?? error.message) : String(error);
+    process.stderr.write(
+      `This is a fault of Foregone, not of the note. Please report it with the note and these lines:\n\n${stack}\n`,
+    );
+    process.exitCode = EXIT.fault;
+  }
+}

@@ -1,1 +1,52 @@
-export type { Routine } from './routine/routine.ts';
+// Public names, in the order of the flow: a note is read, decided, reported, played.
+export {
+  certificateOf,
+  check,
+  hashOf,
+  moments,
+  recheckCertificate,
+  sayTrouble,
+  type Checked,
+  type Recheck,
+  type RecheckedSentence,
+} from './check.ts';
+export { DEFAULT_LIMITS, type Limits } from './proving/question.ts';
+export type { Diagnostic, Facts, Fix, Range, Severity, Trouble } from './base/diagnostic.ts';
+export type { Result } from './base/result.ts';
+export { seeded } from './base/seeded.ts';
+
+export { compile, type Compiled } from './note/compile.ts';
+export { format } from './note/format.ts';
+export { read } from './note/read.ts';
+export type { Note } from './note/note.ts';
+
+export {
+  REPORT_VERDICTS,
+  type DiagnosticData,
+  type FailureData,
+  type ReadingData,
+  type Report,
+  type ReportVerdict,
+  type SentenceReport,
+} from './report/report.ts';
+export { lineAndColumn } from './report/diagnose.ts';
+export type { Coverage } from './report/coverage.ts';
+export { performanceOf, type Performance, type PerformanceStep } from './report/performance.ts';
+export { storyboardOf, type Beat, type Scene } from './report/storyboard.ts';
+export type { CardData, PileData, TableData } from './report/table-data.ts';
+export type {
+  EquationData,
+  MomentData,
+  SentenceMoments,
+  StatementData,
+  StepMoments,
+} from './report/moments.ts';
+export { wordingOf } from './report/wording.ts';
+export { counted, grouped } from './report/words.ts';
+export { Stage, type Played, type StageNext } from './report/stage.ts';
+
+export { MOVES } from './moves/index.ts';
+export { CLAIMS } from './claims/index.ts';
+export type { Move } from './moves/move.ts';
+export type { Claim } from './claims/claim.ts';
+export type { Certificate } from './verdicts/certificate.ts';

@@ -31,9 +31,10 @@ export function statementsOf(
   const asRow = (row: readonly number[]): Row => {
     const weights: [number, number][] = [];
     for (let i = 0; i < counted; i++) if (row[i] !== 0) weights.push([i, row[i]]);
-    const totals = members.map(({ constants }) => {
-      const sum = constants.reduce((all, constant, i) => all + constant * row[counted + i], 0);
-      return (p - (sum % p)) % p;
+    const totals = members.map(({ constants }, i) => {
+      const sum = constants.reduce((all, constant, k) => all + constant * row[counted + k], 0);
+      const turned = naming.turned[i] ? weights.length : 0;
+      return (p - ((sum + turned) % p)) % p;
     });
     return { weights, totals };
   };

@@ -1,10 +1,8 @@
-import { meaningOf } from '../claims/sentence.ts';
 import type { Decision, Failure, SentenceDecision } from '../proving/decision.ts';
 import type { Trouble } from '../base/diagnostic.ts';
-import { slotView } from '../routine/table.ts';
 import type { Key } from '../moves/move.ts';
 import { coverageOf, type Coverage } from './coverage.ts';
-import { explain } from './explain.ts';
+import { judge } from './judge.ts';
 import { performanceOf } from './performance.ts';
 import type {
   DiagnosticData,
@@ -14,9 +12,10 @@ import type {
   ReportVerdict,
   SentenceReport,
 } from './report.ts';
-import { beginning } from './play.ts';
-import { runsOf, takeEdge, waysOn } from './runs.ts';
-import { counted, sayDecisions, sayMethod, sayPerformances, sayReason, sayTrials } from './words.ts';
+import { runsOf, takeEdge, waysOn, type Standing } from './runs.ts';
+import { counted, sayDecisions, sayMethod, sayPerformances, sayTrials } from './words.ts';
+
+type Describe = (trouble: Trouble) => { readonly words: string; readonly remedy: string };
 
 /** What a report is made from. */
 export interface Parts {
@@ -26,11 +25,11 @@ export interface Parts {
   readonly readings: readonly ReadingData[];
   /** Undefined when the note was not understood. */
   readonly decision: Decision | undefined;
-  /** Words for a cause that a move or a claim gives. */
-  readonly say: (trouble: Trouble) => string;
+  /** Words for a cause, with what to do about it. */
+  readonly describe: Describe;
 }
 
-export function makeReport({ title, text, diagnostics, readings, decision, say }: Parts): Report {
+export function makeReport({ title, text, diagnostics, readings, decision, describe }: Parts): Report {
   const errors = diagnostics.filter(({ severity }) => severity === 'error').length;
   if (decision === undefined || errors > 0) {
     const summary = `Not understood: ${counted(errors, 'thing stands', 'things stand')} in the way of a verdict.`;
@@ -46,7 +45,7 @@ export function makeReport({ title, text, diagnostics, readings, decision, say }
   }
   const coverage = coverageOf(decision);
   const sentences = decision.sentences.map((sentence) =>
-    sentenceReport(decision, sentence, coverage, text, say),
+    sentenceReport(decision, sentence, coverage, text, describe),
   );
   const { verdict } = decision;
   const summary = summaryOf(verdict, sentences, coverage);
@@ -80,19 +79,20 @@ function sentenceReport(
   sentence: SentenceDecision,
   coverage: Coverage,
   text: string,
-  say: (trouble: Trouble) => string,
+  describe: Describe,
 ): SentenceReport {
-  const { ending, verdict, method, failure, trials, states, rows } = sentence;
-  const failed = failure === undefined ? null : failureData(decision, sentence, failure, text, say);
+  const { ending, verdict, method, failure, trials, states, rows, rule } = sentence;
+  const failed = failure === undefined ? null : failureData(decision, sentence, failure, text, describe);
   return {
     text: ending.text,
     range: ending.range,
     verdict,
     method,
     by: sayMethod(sentence),
-    why: whyOf(decision, sentence, failed, coverage, say),
+    why: whyOf(decision, sentence, failed, coverage, describe),
     failure: failed,
     trials: trials ?? null,
+    rule: rule === undefined ? null : rule.map(({ step, when, key }) => ({ step, when, key })),
     tables: states,
     equations: rows,
   };
@@ -103,18 +103,19 @@ function whyOf(
   sentence: SentenceDecision,
   failed: FailureData | null,
   coverage: Coverage,
-  say: (trouble: Trouble) => string,
+  describe: Describe,
 ): string {
   const { reason } = sentence;
-  const cause = reason === undefined ? '' : (sayReason(reason) ?? say(reason));
+  const told = reason === undefined ? { words: '', remedy: '' } : describe(reason);
+  const cause = `${told.words} ${told.remedy}`.trim();
   switch (sentence.verdict) {
     case 'proved':
       return `True for ${sayPerformances(coverage)}: ${proofIn(decision, sentence)}.`;
     case 'refuted': {
       if (failed === null || sentence.failure === undefined) return cause;
       const way = sayDecisions(sentence.failure.way.cost);
-      const what = failed.stuck === '' ? failed.shows : `the performance cannot go on: ${failed.stuck}`;
-      return `False ${way}: ${what}.`;
+      const what = failed.stuck === '' ? `${failed.shows}.` : `the performance cannot go on. ${failed.stuck}`;
+      return `False ${way}: ${what} ${cause}`.trim();
     }
     case 'undecided':
       return `${cause} ${sayTrials(sentence.trials)}`.trim();
@@ -150,25 +151,17 @@ function failureData(
   { ending }: SentenceDecision,
   { way, stuck, shortest }: Failure,
   text: string,
-  say: (trouble: Trouble) => string,
+  describe: Describe,
 ): FailureData {
   const { graph, starts } = decision;
   const { end } = runsOf(graph, way.start, way.path);
-  const location = graph.locations[end.location];
-  let shows = '';
-  if (location.exit) {
-    const { layout, numbers } = location;
-    const piles = graph.routine.setUp.piles;
-    const start = Object.fromEntries(piles.map((pile) => [pile.name, pile.cards.map((lying) => lying.card)]));
-    const meaning = meaningOf(ending.sentence, { layout, numbers, cards: starts.universe, start });
-    const table = slotView(end.table, graph);
-    if (meaning.ok) shows = explain(meaning.value.formula, { table, layout, cards: starts.universe });
-  }
+  const judged = graph.locations[end.location].exit ? judge(graph, starts, end) : [];
+  const shows = judged[graph.routine.endings.indexOf(ending)]?.shows ?? '';
   return {
     performance: performanceOf(graph, way.start, way.path, text),
     choices: choicesOf(decision, way),
     shortest,
-    stuck: stuck === undefined ? '' : say(stuck),
+    stuck: stuck === undefined ? '' : describe(stuck).words,
     shows,
   };
 }
@@ -176,7 +169,7 @@ function failureData(
 /** The keys that tell this performance from the plainest one from the same start. */
 function choicesOf({ graph }: Decision, { start, path }: Failure['way']): Key[] {
   const keys: Key[] = [];
-  let at = beginning(graph, start);
+  let at: Standing = { location: graph.start, table: start };
   for (const edge of path) {
     if (waysOn(graph, at).edges.length > 1) keys.push(edge.key);
     at = takeEdge(at, edge);

@@ -9,6 +9,8 @@ export interface Naming {
   readonly cards: readonly Card[];
   /** For each member, for each column. */
   readonly traits: readonly (readonly Trait[])[];
+  /** Members whose one column is measured the other way round, 0 for 1. */
+  readonly turned: readonly boolean[];
   readonly bits: readonly string[];
   /** Value of the only column, for each member, on a card in a setting of `bits`; used where there is one column. */
   readonly vectorOf: (card: Card, setting: number) => readonly number[];
@@ -18,20 +20,30 @@ export function namingOf(problem: Problem, cards: readonly Card[], graph: Graph)
   const bits = [...new Set(problem.members.flatMap(({ space }) => space.bits))];
   const word = (names: readonly string[], setting: number): number =>
     names.reduce((w, bit, i) => w | (((setting >> i) & 1) << graph.bits.indexOf(bit)), 0);
-  const traits = problem.members.map(({ space }) =>
-    Array.from({ length: problem.d }, (_, k) =>
-      nameTrait(
-        { bits: space.bits, of: (card, setting) => space.valuesOf(card, word(space.bits, setting))[k] },
-        cards,
-      ),
-    ),
+  const named = problem.members.map(({ space }) =>
+    Array.from({ length: problem.d }, (_, k) => {
+      const of = (card: Card, setting: number): number => space.valuesOf(card, word(space.bits, setting))[k];
+      const trait = nameTrait({ bits: space.bits, of }, cards);
+      // Where 1 and 0 can change places, what is said of cards is better than what is denied of them.
+      const isTurned = problem.p === 2 && problem.d === 1 && trait.isYesNo && trait.one.startsWith('not ');
+      if (!isTurned) return { trait, isTurned };
+      return {
+        trait: nameTrait({ bits: space.bits, of: (card, setting) => 1 - of(card, setting) }, cards),
+        isTurned,
+      };
+    }),
   );
+  const turned = named.map((columns) => columns.some(({ isTurned }) => isTurned));
   return {
     problem,
     cards,
-    traits,
+    traits: named.map((columns) => columns.map(({ trait }) => trait)),
+    turned,
     bits,
     vectorOf: (card, setting) =>
-      problem.members.map(({ space }) => space.valuesOf(card, word(bits, setting))[0]),
+      problem.members.map(({ space }, i) => {
+        const [value] = space.valuesOf(card, word(bits, setting));
+        return turned[i] ? 1 - value : value;
+      }),
   };
 }

@@ -50,6 +50,13 @@ export interface FailureData {
   readonly shows: string;
 }
 
+/** At a step, after these public choices and sights: this one. */
+export interface RuleData {
+  readonly step: string;
+  readonly when: readonly string[];
+  readonly key: Key;
+}
+
 export interface SentenceReport {
   readonly text: string;
   readonly range: Range;
@@ -61,6 +68,8 @@ export interface SentenceReport {
   readonly why: string;
   readonly failure: FailureData | null;
   readonly trials: Trials | null;
+  /** What the performer does where the working leaves it open; null where nothing is left to the performer. */
+  readonly rule: readonly RuleData[] | null;
   readonly tables: number;
   readonly equations: number;
 }

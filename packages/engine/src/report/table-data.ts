@@ -11,6 +11,9 @@ export interface CardData {
   readonly name: string;
   /** The name in a word: `10C`, `r3`. */
   readonly short: string;
+  /** As it lies: `10C^'(chosen)`, ^ face up, ' ends exchanged, marks in brackets. */
+  readonly text: string;
+  readonly colour: string | null;
   readonly up: boolean;
   /** Ends exchanged. */
   readonly end: boolean;
@@ -53,7 +56,7 @@ export function tableData(
       name: passing ? name.slice(1) : name,
       passing,
       text: cards.map(({ text }) => text).join(' '),
-      cards: cards.map(({ data }) => data),
+      cards,
     };
   });
   const named = Object.entries(numbers).filter(
@@ -62,12 +65,19 @@ export function tableData(
   return { piles, numbers: Object.fromEntries(named) };
 }
 
-function cardData(card: Card, bits: number, graph: Graph): { data: CardData; text: string } {
+function cardData(card: Card, bits: number, graph: Graph): CardData {
   const up = (bits & 1) as 0 | 1;
   const end = ((bits >>> 1) & 1) as 0 | 1;
   const marks = graph.bits.names.filter((_, kind) => kind > 1 && ((bits >>> kind) & 1) === 1);
+  const { colour } = card.attributes;
   return {
-    data: { id: card.id, name: card.name, short: shortName(card), up: up === 1, end: end === 1, marks },
+    id: card.id,
+    name: card.name,
+    short: shortName(card),
     text: showCard({ card, up, end }) + marks.map((name) => `(${name})`).join(''),
+    colour: colour === undefined ? null : String(colour),
+    up: up === 1,
+    end: end === 1,
+    marks,
   };
 }

@@ -1,4 +1,3 @@
-import type { Trouble } from '../base/diagnostic.ts';
 import type { SentenceDecision } from '../proving/decision.ts';
 import { costData } from './performance.ts';
 import type { Coverage } from './coverage.ts';
@@ -50,35 +49,6 @@ export function sayDecisions(cost: number): string {
   const after = counted(steps, 'step');
   if (decisions === 0) return `on the plainest way there is, after ${after}`;
   return `with ${counted(decisions, 'decision')} off the plainest way, after ${after}`;
-}
-
-/** Why a sentence is empty or undecided; null for causes that are not the prover's own. */
-export function sayReason(reason: Trouble): string | null {
-  const number = (name: string): number => Number(reason.facts[name] ?? 0);
-  switch (reason.code) {
-    case 'never-ends':
-      return 'No performance comes to an end, so there is nothing to judge.';
-    case 'about-nothing':
-      return 'It speaks of no card at all, whatever happens.';
-    case 'never-when':
-      return 'Its condition is never met, whatever is chosen.';
-    case 'budget-graph':
-      return `The work allowed was spent (${grouped(number('work'))} units) before it was settled.`;
-    case 'budget-trials':
-      return 'The work allowed was spent before it was settled.';
-    case 'budget-rule':
-      return 'The tables allowed were used up before a rule for the performer was found or ruled out.';
-    case 'no-common-rule':
-      return 'Each sentence has a rule that the performer could follow, but no rule serves them all.';
-    case 'rule-never-ends':
-      return 'The performer can go on for ever without coming to an end that fits.';
-    case 'needs-secret':
-      return `It would work if the performer knew what is chosen in secret at step ${reason.facts.step}.`;
-    case 'budget-tables':
-      return `The tables allowed were used up: ${counted(number('tables'), 'table')} searched, and there are more.`;
-    default:
-      return null;
-  }
 }
 
 /** What random performances gave where nothing was settled. */

@@ -1,0 +1,141 @@
+import { Command, CommanderError, InvalidArgumentError } from 'commander';
+import { DEFAULT_LIMITS } from '@foregone/engine';
+import { certify } from './commands/certify.ts';
+import { format } from './commands/format.ts';
+import { moments } from './commands/moments.ts';
+import { play } from './commands/play.ts';
+import { prove } from './commands/prove.ts';
+import { readings } from './commands/readings.ts';
+import { recheck } from './commands/recheck.ts';
+import { endings, moves } from './commands/reference.ts';
+import { EXIT } from './exit-codes.ts';
+import type { JobLimits } from './jobs.ts';
+import type { Terminal } from './terminal.ts';
+
+interface LimitOptions {
+  readonly work?: number;
+  readonly tables?: number;
+}
+
+const CODES = `
+Exit codes: 0 proved, 1 refuted, 2 not understood, 3 undecided, 4 empty; 64 wrong usage, 70 a fault of
+Foregone, 130 stopped by you. Of several notes the worst counts: refuted, not understood, undecided, empty,
+proved. A file called - is what comes in on standard input.
+`;
+
+/** Reads the arguments, does what they ask for, and gives the exit code. */
+export async function program(parameters: readonly string[], terminal: Terminal): Promise<number> {
+  let code: number = EXIT.usage;
+  const root = new Command('foregone')
+    .description('Check, prove and play out self-working card effects written as lecture notes.')
+    .addHelpText('after', CODES)
+    .exitOverride()
+    .configureOutput({ writeOut: terminal.out, writeErr: terminal.err })
+    .showHelpAfterError('(foregone --help lists the commands)');
+  const add = (name: string, about: string): Command => {
+    const command = root.command(name).description(about);
+    return command.exitOverride().configureOutput({ writeOut: terminal.out, writeErr: terminal.err });
+  };
+  const limited = (command: Command): Command =>
+    command
+      .option('--work <n>', 'steps of work that may be spent', atLeast(1))
+      .option('--tables <n>', 'tables that a complete search may keep', atLeast(1));
+
+  limited(add('prove', 'the verdict on every sentence of the ending, with the shortest failure'))
+    .argument('<file...>', 'notes')
+    .option('--json', 'one JSON object')
+    .option('--certificate <out>', 'write the proof to this file')
+    .action(async (files: string[], options: LimitOptions & { json?: boolean; certificate?: string }) => {
+      const { json = false, certificate } = options;
+      code = await prove(files, { json, certificate, limits: limitsOf(options) }, terminal);
+    });
+  limited(add('play', 'a performance, step by step; asks for every choice where it can'))
+    .argument('<file>', 'a note')
+    .option(
+      '--choices <keys>',
+      'choices in order, separated by commas; what is not said goes the plainest way',
+    )
+    .option('--random <seed>', 'choices at random; the same number gives the same performance', atLeast(0))
+    .option('--failing', 'the shortest performance that fails')
+    .option('--json', 'one JSON object')
+    .action(
+      async (
+        file: string,
+        options: LimitOptions & { json?: boolean; choices?: string; random?: number; failing?: boolean },
+      ) => {
+        const { json = false, failing = false, choices, random } = options;
+        if ([failing, choices !== undefined, random !== undefined].filter(Boolean).length > 1) {
+          terminal.err('Only one of --choices, --random and --failing.\n');
+          return;
+        }
+        code = await play(file, { json, failing, choices, random, limits: limitsOf(options) }, terminal);
+      },
+    );
+  limited(add('moments', 'what is certain (have) and what must be true (need) at every step'))
+    .argument('<file>', 'a note')
+    .option('--all', 'every moment of every step')
+    .option('--json', 'one JSON object')
+    .action(async (file: string, options: LimitOptions & { json?: boolean; all?: boolean }) => {
+      const { json = false, all = false } = options;
+      code = await moments(file, { json, all, limits: limitsOf(options) }, terminal);
+    });
+  limited(add('certify', 'prove a note and write its certificate'))
+    .argument('<file>', 'a note')
+    .option('-o, --output <file>', 'where to write it', '-')
+    .action(async (file: string, options: LimitOptions & { output: string }) => {
+      code = await certify(file, { output: options.output, limits: limitsOf(options) }, terminal);
+    });
+  add('recheck', 'check a certificate with the separate checker')
+    .argument('<certificate>', 'a file that certify wrote')
+    .option('--json', 'one JSON object')
+    .action(async (file: string, { json = false }: { json?: boolean }) => {
+      code = await recheck(file, { json }, terminal);
+    });
+  add('format', 'the note with its sentences as Foregone prints them')
+    .argument('<file>', 'a note')
+    .option('--check', 'only say whether it would differ (exit code 1)')
+    .option('--write', 'write it back into the file')
+    .action(async (file: string, { check = false, write = false }: { check?: boolean; write?: boolean }) => {
+      code = await format(file, { check, write }, terminal);
+    });
+  add('readings', 'how words with two meanings were taken')
+    .argument('<file>', 'a note')
+    .option('--json', 'one JSON object')
+    .action(async (file: string, { json = false }: { json?: boolean }) => {
+      code = await readings(file, { json }, terminal);
+    });
+  add('moves', 'the sentences of a working')
+    .argument('[name...]', 'one move: its title, or words of its sentence')
+    .option('--json', 'one JSON list')
+    .action((name: string[], { json = false }: { json?: boolean }) => {
+      code = moves(name.length === 0 ? undefined : name.join(' '), { json }, terminal);
+    });
+  add('endings', 'the sentences of an ending')
+    .argument('[name...]', 'one form of ending: its title, or words of its sentence')
+    .option('--json', 'one JSON list')
+    .action((name: string[], { json = false }: { json?: boolean }) => {
+      code = endings(name.length === 0 ? undefined : name.join(' '), { json }, terminal);
+    });
+
+  try {
+    await root.parseAsync(parameters, { from: 'user' });
+    return code;
+  } catch (error) {
+    if (!(error instanceof CommanderError)) throw error;
+    return error.exitCode === 0 ? 0 : EXIT.usage;
+  }
+}
+
+function atLeast(least: number): (text: string) => number {
+  return (text) => {
+    const n = Number(text);
+    if (!Number.isSafeInteger(n) || n < least)
+      throw new InvalidArgumentError(`It must be a whole number from ${least} on.`);
+    return n;
+  };
+}
+
+function limitsOf({ work, tables }: LimitOptions): JobLimits {
+  const { trials, seed } = DEFAULT_LIMITS;
+  return { work: work ?? DEFAULT_LIMITS.work, states: tables ?? DEFAULT_LIMITS.states, trials, seed };
+}

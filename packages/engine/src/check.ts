@@ -1,0 +1,141 @@
+import { sha256 } from '@noble/hashes/sha2';
+import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils';
+import { diagnostic, trouble, type Trouble } from './base/diagnostic.ts';
+import { bad, good, type Result } from './base/result.ts';
+import { compile, type Compiled } from './note/compile.ts';
+import { describe } from './note/messages/describe.ts';
+import type { Note } from './note/note.ts';
+import { read } from './note/read.ts';
+import { BudgetEnded } from './routine/graph.ts';
+import { certify } from './proving/certify.ts';
+import { decide } from './proving/decide.ts';
+import type { Decision } from './proving/decision.ts';
+import { DEFAULT_LIMITS, type Limits } from './proving/question.ts';
+import { readCertificate } from './recheck/read.ts';
+import { recheck } from './recheck/recheck.ts';
+import { diagnosticData } from './report/diagnose.ts';
+import { makeReport } from './report/make-report.ts';
+import { momentsReport, type SentenceMoments } from './report/moments.ts';
+import { readingData } from './report/readings.ts';
+import type { Report } from './report/report.ts';
+import { CERTIFICATE_FORMAT, CERTIFICATE_VERSION, type Certificate } from './verdicts/certificate.ts';
+
+/** A note with everything that was made of it on the way to its report. */
+export interface Checked {
+  readonly text: string;
+  readonly note: Note;
+  readonly compiled: Compiled;
+  /** Absent where the note was not understood. */
+  readonly decision?: Decision;
+  readonly report: Report;
+}
+
+/**
+ * From a note's text to its report: the whole way, in one call. Any text gives a report; what is spent is bounded by `limits`, in
+ * counted work, and `limits.goOn` may end it earlier.
+ */
+export function check(text: string, limits: Limits = DEFAULT_LIMITS): Checked {
+  const note = read(text);
+  const compiled = compile(note);
+  const { routine } = compiled;
+  const decided = routine === undefined ? undefined : decide(routine, limits);
+  // A sentence without meaning for these cards and piles is one that was not understood, though it could be read.
+  const senseless = (decided?.troubles ?? []).map(({ ending, trouble: { code, facts } }) =>
+    diagnostic(code, ending.range, facts),
+  );
+  const diagnostics = [...compiled.diagnostics, ...senseless].sort((a, b) => a.range.from - b.range.from);
+  const decision = senseless.length > 0 ? undefined : decided;
+  const report = makeReport({
+    title: note.title,
+    text,
+    diagnostics: diagnosticData(diagnostics, text, describe),
+    readings: readingData(compiled.readings, compiled.outline, text),
+    decision,
+    describe,
+  });
+  return { text, note, compiled, ...(decision === undefined ? {} : { decision }), report };
+}
+
+/** What a cause means, in one sentence. */
+export function sayTrouble({ code, facts }: Trouble): string {
+  return describe({ code, facts }).words;
+}
+
+/** Have and need of every sentence at every step, or that the work allowed was spent; none where the note was not understood. */
+export function moments(
+  { decision, text }: Checked,
+  limits: Limits = DEFAULT_LIMITS,
+): Result<SentenceMoments[], Trouble> {
+  if (decision === undefined) return good([]);
+  try {
+    return good(momentsReport(decision, text, limits));
+  } catch (error) {
+    if (!(error instanceof BudgetEnded)) throw error;
+    return bad(trouble('budget-graph', { work: limits.work }));
+  }
+}
+
+/** SHA-256 of a text in UTF-8, hexadecimal. */
+export function hashOf(text: string): string {
+  return bytesToHex(sha256(utf8ToBytes(text)));
+}
+
+/** The proof of a note all of whose sentences are proved, to be checked by anybody; else why there is none. */
+export function certificateOf({ text, decision, report }: Checked): Result<Certificate, Trouble> {
+  if (decision === undefined || report.verdict !== 'proved')
+    return bad(trouble('certificate-not-proved', { verdict: report.verdict }));
+  const sentences = decision.sentences.map((sentence) => certify(decision, sentence));
+  const proofs = sentences.filter((proof) => proof !== null);
+  if (proofs.length < sentences.length) {
+    const without = decision.sentences
+      .filter((_, i) => sentences[i] === null)
+      .map(({ ending }) => ending.text);
+    return bad(trouble('certificate-no-form', { sentences: without }));
+  }
+  return good({
+    format: CERTIFICATE_FORMAT,
+    version: CERTIFICATE_VERSION,
+    note: text,
+    sha256: hashOf(text),
+    sentences: proofs,
+  });
+}
+
+/** What the checker says of one sentence. */
+export interface RecheckedSentence {
+  readonly text: string;
+  readonly accepted: boolean;
+  /** Why it was not accepted; null when it was. */
+  readonly fault: Trouble | null;
+}
+
+export interface Recheck {
+  readonly title: string;
+  readonly accepted: boolean;
+  readonly sentences: readonly RecheckedSentence[];
+}
+
+/** Reads a certificate, compiles the note in it anew, and checks every proof; else why it cannot be checked at all. */
+export function recheckCertificate(json: string): Result<Recheck, Trouble> {
+  const certificate = readCertificate(json);
+  if (!certificate.ok) return certificate;
+  const { note: text, sha256: said, sentences: proofs } = certificate.value;
+  if (hashOf(text) !== said.toLowerCase()) return bad(trouble('certificate-hash'));
+  const note = read(text);
+  const { routine, diagnostics } = compile(note);
+  if (routine === undefined) {
+    const first = diagnostics.find(({ severity }) => severity === 'error');
+    return bad(trouble('certificate-note', { code: first?.code ?? '' }));
+  }
+  if (proofs.length !== routine.endings.length)
+    return bad(
+      trouble('certificate-sentences', { proofs: proofs.length, sentences: routine.endings.length }),
+    );
+  if (proofs.length === 0) return bad(trouble('certificate-sentences', { proofs: 0, sentences: 0 }));
+  const sentences = recheck(routine, proofs).map(({ text: sentence, fault }) => ({
+    text: sentence,
+    accepted: fault === undefined,
+    fault: fault ?? null,
+  }));
+  return good({ title: note.title, accepted: sentences.every(({ accepted }) => accepted), sentences });
+}
