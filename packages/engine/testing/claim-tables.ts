@@ -102,3 +102,30 @@ export const claimTables: fc.Arbitrary<Table> = fc
       numbers: { n, k },
     };
   });
+
+/** Tables of different cards, the 10C and the lamp among them, one of them chosen: for claims about one certain card. */
+export const namedTables: fc.Arbitrary<Table> = fc
+  .record({
+    order: fc.shuffledSubarray([0, 1, 2, 3, 4, 5], { minLength: 2 }),
+    split: fc.nat({ max: 6 }),
+    chosen: fc.nat({ max: 5 }),
+    ups: fc.nat({ max: 63 }),
+    n: fc.integer({ min: 0, max: 4 }),
+    k: fc.integer({ min: 0, max: 4 }),
+  })
+  .map(({ order, split, chosen, ups, n, k }) => {
+    const names = ['10C', 'lamp', '2S', 'AH', '3D', '4C'];
+    const own = { warm: 'yes', season: 'spring', weight: 2 };
+    const laid = order.map((id, i): LaidCard => {
+      const suit = SUITS[id % 4];
+      const rank = id === 0 ? '10' : RANKS[id];
+      const bits = [...((ups >> i) & 1 ? ['up'] : []), ...(i === chosen % order.length ? ['chosen'] : [])];
+      return {
+        card: { id, name: names[id], attributes: { ...attributesOf({ rank, suit }), ...own } },
+        bits: new Set(bits),
+      };
+    });
+    const piles = new Map([['packet', laid.slice(split > 3 ? 1 : 0)]]);
+    if (split > 3) piles.set('pile 1', laid.slice(0, 1));
+    return { piles, numbers: { n, k } };
+  });

@@ -79,6 +79,11 @@ class Look {
         const found = groups.spots.map(({ place, pile }) => this.at(place, this.pile(pile)));
         return found.includes(undefined) ? null : [found as LaidCard[]];
       }
+      case 'end': {
+        const [cards, size] = [this.pile(groups.pile), this.n(groups.size)];
+        if (size < 1 || size > cards.length) return null;
+        return [groups.end === 'top' ? cards.slice(0, size) : cards.slice(-size)];
+      }
       case 'across': {
         const [one, two] = [this.pile(groups.pile), this.pile(groups.other)];
         const other = groups.opposite ? two.toReversed() : two;
@@ -233,6 +238,8 @@ interface Said {
   q: PileRef;
   a: Tally & Kind;
   b: Tally & Kind;
+  c: Kind;
+  close: boolean;
   groups?: Groups;
   places?: Groups;
   place: PlaceRef;
@@ -330,12 +337,25 @@ const TRUTHS: Readonly<Record<string, (said: Said, look: Look, start: Exit['star
     return sets !== null && allSame(sets.map((cards) => sum(attribute, cards)));
   },
   'total-more': ({ p, q, attribute }, look) => sum(attribute, look.pile(p)) > sum(attribute, look.pile(q)),
-  'place-is': ({ place, state, pile }, look) => is(look.at(place, look.pile(pile)), state),
+  'place-is': ({ place, n, end, state, pile }, look) =>
+    is(look.at(place ?? { end: end === 'bottom' ? 'bottom' : 'top', n }, look.pile(pile)), state),
   'card-is': ({ card, state }, look) => is(one(look, card), state),
   'card-in': ({ card, pile }, look) => where(look, card, pile) !== undefined,
   'all-in': ({ kind, pile }, look) => {
     const inside = look.pile(pile);
     return inside.length > 0 && look.all().every((card) => !is(card, kind) || inside.includes(card));
+  },
+  'card-among': ({ card, end, k, pile }, look) => {
+    const [place, size, cards] = [where(look, card, pile), look.n(k), look.pile(pile)];
+    if (place === undefined || size > cards.length) return false;
+    return end === 'top' ? place < size : place >= cards.length - size;
+  },
+  'places-are': (said, look) => look.every(said, (cards) => cards.every((card) => is(card, said.state))),
+  between: ({ a, b, c, close, pile }, look) => {
+    const [x, y, z] = [where(look, a, pile), where(look, b, pile), where(look, c, pile)];
+    if (x === undefined || y === undefined || z === undefined) return false;
+    const inside = (y < x && x < z) || (z < x && x < y);
+    return inside && (!close || Math.abs(y - z) === 2);
   },
   'only-card': ({ card, pile }, look) => look.pile(pile).length === 1 && where(look, card, pile) === 0,
   'each-end': ({ end, stem, state }, look) =>

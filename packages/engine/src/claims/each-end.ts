@@ -15,9 +15,6 @@ export const eachEnd = defineClaim<EachEndArgs>({
   phrases: [
     phrase('the {end=top|bottom} card of (each|every) {stem=pile~heap|hand} is {state:onestate}'),
     phrase('(each|every) {stem=pile~heap|hand} (is topped by|has on top) {state:onestate}', { end: 'top' }),
-    phrase(
-      'the {end=top|bottom} cards of [all] [the] {stem=pile~piles~heaps|hand~hands} are [all] {state:state}',
-    ),
   ],
   defaults: { end: 'top', stem: 'pile' },
   help: 'The top card of each numbered pile is an ace, red, face up; where no pile is numbered, of every pile there is.',

@@ -48,6 +48,11 @@ export function gather(groups: Groups, exit: Exit): Result<Gathered, Trouble> {
   const n = slots.length;
   if (n === 0) return good(ABSENT);
   switch (groups.groups) {
+    case 'end': {
+      const size = numberAt(groups.size, exit);
+      if (size < 1 || size > n) return good(ABSENT);
+      return good(gathered([groups.end === 'top' ? slots.slice(0, size) : slots.slice(n - size)]));
+    }
     case 'blocks':
       return good(blocks(slots, numberAt(groups.size, exit), groups.from));
     case 'parts':

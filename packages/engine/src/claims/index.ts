@@ -7,6 +7,8 @@ import { allExcept } from './all-except.ts';
 import { allIn } from './all-in.ts';
 import { alternate } from './alternate.ts';
 import { asMany } from './as-many.ts';
+import { between } from './between.ts';
+import { cardAmong } from './card-among.ts';
 import { cardIn } from './card-in.ts';
 import { cardIs } from './card-is.ts';
 import { count } from './count.ts';
@@ -23,6 +25,7 @@ import { oneOfEach } from './one-of-each.ts';
 import { onlyCard } from './only-card.ts';
 import { onlyOtherWay } from './only-other-way.ts';
 import { placeIs } from './place-is.ts';
+import { placesAre } from './places-are.ts';
 import { reads } from './reads.ts';
 import { repeat } from './repeat.ts';
 import { runs } from './runs.ts';
@@ -64,8 +67,10 @@ export const CLAIMS: readonly Claim[] = [
   placeIs,
   cardIs,
   cardIn,
+  cardAmong,
   allIn,
   onlyCard,
+  placesAre,
   eachEnd,
   reads,
   startingOrder,
@@ -76,6 +81,7 @@ export const CLAIMS: readonly Claim[] = [
   sorted,
   distance,
   nextTo,
+  between,
   valueAt,
   valuePlace,
 ];

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import {
+  certainCardIsSound,
   clashes,
   examplesAreTrue,
   isComplete,
@@ -25,6 +26,13 @@ describe.each(CLAIMS.map((claim) => [claim.id, claim] as const))('%s', (_id, cla
   test('a card that lacks what is spoken of is a trouble', () => {
     expect(() => lackingIsTrouble(claim)).not.toThrow();
   });
+});
+
+const OF_ONE_CARD =
+  'only-other-way card-is card-in card-among only-card distance next-to between value-place place-is reads starting-order';
+
+test.each(OF_ONE_CARD.split(' '))('%s says the truth of a card that is there', (id) => {
+  expect(() => certainCardIsSound(claimById(id))).not.toThrow();
 });
 
 test('no sentence is two claims', () => {

@@ -68,7 +68,7 @@ export interface Spot {
  * A way of taking cards together, each group to be judged by itself. `blocks` of a size are counted from one end; `parts` are
  * halves, thirds, quarters; `mirror` pairs are equally far from the two ends; `halfway` pairs lie half the pile apart;
  * `across` pairs take two piles card by card; `piles` are all numbered piles of a stem, whole; `ends` is one group of the
- * outermost cards of these piles, `spots` one group of the places named.
+ * outermost cards of these piles, `end` one group of the first cards from one end, `spots` one group of the places named.
  */
 export type Groups =
   | {
@@ -84,6 +84,12 @@ export type Groups =
   | { readonly groups: 'across'; readonly pile: PileRef; readonly other: PileRef; readonly opposite: boolean }
   | { readonly groups: 'piles'; readonly stem: string }
   | { readonly groups: 'ends'; readonly end: 'top' | 'bottom'; readonly stem: string }
+  | {
+      readonly groups: 'end';
+      readonly end: 'top' | 'bottom';
+      readonly size: NumberRef;
+      readonly pile: PileRef;
+    }
   | { readonly groups: 'spots'; readonly spots: readonly Spot[] };
 
 export type ArgValue =

@@ -146,6 +146,7 @@ function printGroups(value: Groups): string {
     case 'piles':
       return `each ${value.stem}`;
     case 'ends':
+    case 'end':
     case 'spots':
       // This blank reads no places.
       throw new Error(`groups that are ${value.groups}`);

@@ -2,7 +2,7 @@ import { defineBlank, type BlankReading } from '../blank.ts';
 import type { Token } from '../tokens.ts';
 import type { Groups, Names, PileRef, PlaceRef, Spot } from '../values.ts';
 import { readStem } from './groups.ts';
-import { place } from './number.ts';
+import { place, printNumber, readNumber } from './number.ts';
 import { pile, printPile } from './pile.ts';
 import { wordAt } from './card-words.ts';
 
@@ -36,6 +36,26 @@ function readEnds(tokens: readonly Token[], at: number, names: Names): BlankRead
     next = wordAt(tokens, found.next) === 'and' ? found.next + 1 : found.next;
   }
   return readings;
+}
+
+/** `top 4 cards`, `bottom 2 cards of pile 1`: one group. */
+function readEnd(tokens: readonly Token[], at: number, names: Names): BlankReading<Groups>[] {
+  const word = wordAt(tokens, at);
+  if (word !== 'top' && word !== 'bottom') return [];
+  const end: 'top' | 'bottom' = word;
+  return readNumber(tokens, at + 1, names).flatMap(({ value: size, next }): BlankReading<Groups>[] => {
+    if (wordAt(tokens, next) !== 'cards') return [];
+    const of = wordAt(tokens, next + 1);
+    const inPile = of === 'of' || of === 'in' ? pile.read(tokens, next + 2, names) : [];
+    return [
+      // A pile blank only ever reads a pile.
+      ...inPile.map(({ value, ...rest }) => ({
+        ...rest,
+        value: { groups: 'end' as const, end, size, pile: value as PileRef },
+      })),
+      { value: { groups: 'end', end, size, pile: 'packet' }, next: next + 1 },
+    ];
+  });
 }
 
 function reading(spots: readonly Spot[], next: number, trouble: Trouble): BlankReading<Groups> {
@@ -81,6 +101,10 @@ function readList(tokens: readonly Token[], at: number, names: Names): BlankRead
 
 function printPlaces(value: Groups): string {
   if (value.groups === 'ends') return `the ${value.end} cards of the ${value.stem}s`;
+  if (value.groups === 'end') {
+    const where = value.pile === 'packet' ? '' : ` of ${printPile(value.pile)}`;
+    return `the ${value.end} ${printNumber(value.size)} cards${where}`;
+  }
   // This blank reads no other groups.
   if (value.groups !== 'spots') throw new Error(`places that are ${value.groups}`);
   const [{ place: first }] = value.spots;
@@ -90,16 +114,20 @@ function printPlaces(value: Groups): string {
   return value.spots.map((spot) => `${place.print(spot.place)} of ${printPile(spot.pile)}`).join(' and ');
 }
 
-/** Two or more places: `the top cards of pile 1 and pile 2`, `the top cards of the piles`. */
+/** Two or more places: `the top cards of pile 1 and pile 2`, `the top cards of the piles`, `the top 4 cards`. */
 export const places = defineBlank<Groups>({
   type: 'places',
-  what: 'two or more places: "the top cards of the piles", "the top card of pile 1 and the 2nd card of pile 2"',
+  what: 'two or more places: "the top cards of the piles", "the top 4 cards", "the top card of pile 1 and the 2nd card of pile 2"',
   read: (tokens, at, names) =>
-    [...readEnds(tokens, at, names), ...readList(tokens, at, names)].sort((a, b) => b.next - a.next),
+    [...readEnds(tokens, at, names), ...readEnd(tokens, at, names), ...readList(tokens, at, names)].sort(
+      (a, b) => b.next - a.next,
+    ),
   print: printPlaces,
   samples: [
     { groups: 'ends', end: 'top', stem: 'pile' },
     { groups: 'ends', end: 'bottom', stem: 'pile' },
+    { groups: 'end', end: 'top', size: 4, pile: 'packet' },
+    { groups: 'end', end: 'bottom', size: { var: 'n' }, pile: 'pile 1' },
     {
       groups: 'spots',
       spots: [
