@@ -83,7 +83,7 @@ export function makeValue(blank: Blank, scope: Scope, dice: Dice): ArgValue {
         (name) =>
           name === 'facing' ||
           name === 'orientation' ||
-          scope.cards.some((c) => String(name) in c.attributes),
+          (typeof name === 'string' && scope.cards.some((c) => name in c.attributes)),
       );
       return dice.of(has.length > 0 && dice.chance(95) ? has : blank.samples);
     }
@@ -91,6 +91,8 @@ export function makeValue(blank: Blank, scope: Scope, dice: Dice): ArgValue {
       return scope.marks.length > 0 ? dice.of(scope.marks) : 'chosen';
     case 'onecard':
       return dice.of(scope.cards).name;
+    case 'pipcard':
+      return dice.of(['AC', '2H', '6S', '10C']);
     case 'cardlist':
       return shuffled(
         scope.cards.map((card) => card.name),

@@ -24,7 +24,7 @@ const CANDIDATES = 12;
 
 /** Decisions enough for any case. */
 export const rolls: fc.Arbitrary<number[]> = fc.noBias(
-  fc.array(fc.nat({ max: 65_535 }), { minLength: 0, maxLength: 600, size: 'max' }),
+  fc.array(fc.nat({ max: 65_535 }), { minLength: 400, maxLength: 700, size: 'max' }),
 );
 
 /** The case that these decisions make, or null when it has too many tables. */

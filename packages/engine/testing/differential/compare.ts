@@ -9,7 +9,7 @@ import { sentenceAt } from '../naive/truth.ts';
 import { meaningOf } from '../../src/claims/sentence.ts';
 import { replay } from '../naive/replay.ts';
 import type { Start } from '../naive/starts.ts';
-import { layoutOfTable, lying, tableKey, tableOf } from '../naive/table.ts';
+import { lying, tableKey, tableOf } from '../naive/table.ts';
 import type { Case } from './cases.ts';
 
 /** What the engine said of one sentence against what the walk found; throws with the difference. */
@@ -114,17 +114,20 @@ function isPrime(n: number): boolean {
   return true;
 }
 
-/** True when the sentence is a conjunction of equations wherever a performance ends. */
+/** True when the sentence is a conjunction of equations wherever a performance ends, for all cards as they may turn out. */
 export function isEquationsEverywhere({ walks }: Case, sentence: Sentence): boolean {
-  return walks.every(({ exits, start }) => {
-    const layouts = new Map(
-      exits.map((node) => [JSON.stringify([layoutOfTable(node.moment.table), node.moment.numbers]), node]),
-    );
-    return [...layouts.values()].every((node) => {
-      const meaning = meaningOf(sentence, exitAt(start, node.moment));
+  const cards = walks.flatMap(({ start }) => start.cards);
+  const known = new Set<string>();
+  return walks.every(({ exits, start }) =>
+    exits.every((node) => {
+      const exit = { ...exitAt(start, node.moment), cards };
+      const key = JSON.stringify([exit.layout, exit.numbers]);
+      if (known.has(key)) return true;
+      known.add(key);
+      const meaning = meaningOf(sentence, exit);
       return meaning.ok && isEquations(meaning.value.formula);
-    });
-  });
+    }),
+  );
 }
 
 /** The routine as text, to be pasted into a test. */

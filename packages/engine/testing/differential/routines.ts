@@ -1,6 +1,6 @@
 import { MOVES } from '../../src/moves/index.ts';
-import { START, type Move } from '../../src/moves/move.ts';
-import type { Phrase } from '../../src/phrases/phrase.ts';
+import { START } from '../../src/moves/move.ts';
+import type { Part } from '../../src/phrases/template.ts';
 import type { MoveStep, NumberTest, Step, Times } from '../../src/routine/routine.ts';
 import { listFrame, settle, type Moment } from '../naive/machine.ts';
 import type { Bits } from '../naive/table.ts';
@@ -125,7 +125,7 @@ export class Maker {
   private move(here: Here): Made {
     const { dice } = this;
     const { scope, moment } = here;
-    const weights = MOVES.map((move) => weightOf(move, scope));
+    const weights = weightsIn(scope);
     for (let tries = 0; tries < 4; tries++) {
       const move = MOVES[dice.weighted(weights)];
       for (let again = 0; again < 5; again++) {
@@ -168,28 +168,71 @@ export class Maker {
   }
 }
 
-/** How often a move comes up: more where the piles it speaks of are there, and where it names something for later. */
-function weightOf(move: Move, { there, sizes }: Scope): number {
-  let weight = WEIGHTS.get(move);
-  if (weight === undefined) WEIGHTS.set(move, (weight = move.phrases.some(namesSomething) ? 20 : 10));
-  const [{ template }] = move.phrases;
-  if (/layout|row|column/.test(template))
-    return there.some((pile) => pile.startsWith('cell ')) ? 120 : weight;
-  if (/clock|hour/.test(template)) return (sizes['packet'] ?? 0) >= 12 || 'hour 1' in sizes ? 150 : 1;
-  if (/piles|heaps|hands/.test(template) && !/^.{0,8}deal/.test(template))
-    return there.some((pile) => /^(pile|heap|hand) \d/.test(pile)) ? 40 : 2;
-  if (/name of/.test(template)) return (sizes['packet'] ?? 0) >= 10 ? 150 : 2;
-  return weight;
+/** What a move speaks of, as far as it must be there for the move to be possible. */
+type Needs =
+  | 'layout'
+  | 'clock'
+  | 'marked pile'
+  | 'marked name'
+  | 'mark'
+  | 'short name'
+  | 'long packet'
+  | 'row of piles'
+  | 'two piles';
+
+/** How often a move comes up where what it needs is there, and where it is not. */
+const WEIGHTS: Readonly<Record<Needs, readonly [number, number]>> = {
+  layout: [200, 10],
+  clock: [900, 1],
+  'marked pile': [1200, 1],
+  'marked name': [500, 1],
+  mark: [120, 1],
+  'short name': [60, 1],
+  'long packet': [900, 1],
+  'row of piles': [50, 2],
+  'two piles': [35, 2],
+};
+
+const NEEDS = MOVES.map((move): { needs: Needs | undefined; plain: number } => ({
+  needs: needsOf(move.phrases[0].template),
+  // What names something for later comes up more often.
+  plain: move.phrases.some(({ parts }) => names(parts)) ? 20 : 10,
+}));
+
+function needsOf(template: string): Needs | undefined {
+  if (/layout|row|column/.test(template)) return 'layout';
+  if (/ clock/.test(template)) return 'clock';
+  if (/which .*:mark\}/.test(template)) return 'marked pile';
+  if (/name of .*:mark\}/.test(template)) return 'marked name';
+  if (/:mark\}/.test(template)) return 'mark';
+  if (/name of/.test(template)) return 'short name';
+  if (/:pipcard\}/.test(template)) return 'long packet';
+  if (/(piles|heaps|hands)=?|pile\|heap/.test(template) && !/^.{0,8}deal/.test(template))
+    return 'row of piles';
+  return /:pile\}.*:pile\}/.test(template) ? 'two piles' : undefined;
 }
 
-const WEIGHTS = new Map<Move, number>();
+function weightsIn({ there, sizes, marks, cards }: Scope): number[] {
+  const packet = sizes['packet'] ?? 0;
+  const has = (name: RegExp): boolean => there.some((pile) => name.test(pile));
+  const row = has(/^(pile|heap|hand) \d/);
+  const met: Readonly<Record<Needs, boolean>> = {
+    layout: has(/^cell /),
+    clock: packet >= 12 || has(/^hour /),
+    'marked pile': row && marks.length > 0,
+    'marked name': marks.length > 0 && cards.some(({ name }) => name.length <= packet),
+    mark: marks.length > 0,
+    'short name': cards.some(({ name }) => name.length <= packet),
+    'long packet': packet >= 9,
+    'row of piles': row,
+    'two piles': there.length > 1,
+  };
+  return NEEDS.map(({ needs, plain }) => (needs === undefined ? plain : WEIGHTS[needs][met[needs] ? 0 : 1]));
+}
 
-function namesSomething({ parts }: Pick<Phrase, 'parts'>): boolean {
+function names(parts: readonly Part[]): boolean {
   return parts.some((part) => {
     if (part.part === 'blank') return part.type === 'newname';
-    return (
-      (part.part === 'either' || part.part === 'optional') &&
-      part.ways.some((way) => namesSomething({ parts: way }))
-    );
+    return (part.part === 'either' || part.part === 'optional') && part.ways.some(names);
   });
 }

@@ -45,7 +45,7 @@ function bit(n: number): 0 | 1 {
 }
 
 function makeCards(size: number, dice: Dice): Card[] {
-  const sort = dice.weighted([55, 20, 15, 10]);
+  const sort = dice.weighted([50, 18, 14, 18]);
   return Array.from({ length: size }, (_, id): Card => {
     switch (sort) {
       case 1: {
@@ -58,7 +58,8 @@ function makeCards(size: number, dice: Dice): Card[] {
         return { id, name: `card ${value}`, attributes: { value, warm: dice.below(2) === 0 ? 'yes' : 'no' } };
       }
       case 3: {
-        if (dice.chance(35)) return { id, name: 'lamp', attributes: { warm: 'yes' } };
+        // Cards of one's own have short names, good for spelling.
+        if (dice.chance(60)) return { id, name: dice.of(['lamp', 'sea', 'ox']), attributes: { warm: 'yes' } };
         break;
       }
       default:
