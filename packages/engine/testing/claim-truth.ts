@@ -364,12 +364,11 @@ const TRUTHS: Readonly<Record<string, (said: Said, look: Look, start: Exit['star
     const names = look.pile(pile).map(({ card }) => card.name);
     return (from === 'top' ? names : names.toReversed()).join('|') === list.join('|');
   },
-  'starting-order': ({ pile, of, how: way }, look, start) => {
+  'starting-order': ({ pile, of, how: way, round }, look, start) => {
     const ids = look.pile(pile).map(({ card }) => card.id);
-    return (
-      ids.length > 0 &&
-      (way === 'same' ? ids : ids.toReversed()).join() === start[look.nameOf(of ?? pile)].join()
-    );
+    const order = way === 'same' ? ids : ids.toReversed();
+    const cuts = round ? order.map((_, c) => [...order.slice(c), ...order.slice(0, c)]) : [order];
+    return ids.length > 0 && cuts.some((list) => list.join() === start[look.nameOf(of ?? pile)].join());
   },
   alternate: ({ relation, pile }, look) => {
     const row = look.pile(pile).map((card) => trait(relation, card));

@@ -45,6 +45,8 @@ export interface Claim<A extends Args = Args> {
    * (`known` false), or a trouble where the note itself is at fault. `vacuous` marks a sentence about no card at all.
    */
   readonly meaning: (args: A, exit: Exit) => Result<Meaning, Trouble>;
+  /** The args that say the same up to a cut of the claim's pile, where this claim can say so by itself and cheaper. */
+  readonly upToCut?: (args: A) => A;
   readonly examples: readonly ClaimExample[];
 }
 

@@ -4,7 +4,7 @@ import { defineClaim, means, numberAt } from './claim.ts';
 import { and, FALSE } from './formula.ts';
 import { attributesOf, notOneCard } from './kinds.ts';
 import { slotsIn } from './piles.ts';
-import { isOneIn, positionOf } from './positions.ts';
+import { isBelowGoingRound, isOneIn, positionOf } from './positions.ts';
 import { equals, minus } from './sums.ts';
 
 type DistanceArgs = { a: Kind; b: Kind; d: NumberRef; round: boolean; pile: PileRef };
@@ -50,8 +50,10 @@ export const distance = defineClaim<DistanceArgs>({
     if (!slots.ok) return slots;
     const all = slots.value;
     if (all.length === 0) return means(FALSE);
-    const apart = minus(positionOf(a, all, exit), positionOf(b, all, exit));
-    const isApart = equals(apart, numberAt(d, exit), round ? all.length : undefined);
+    const by = numberAt(d, exit);
+    const isApart = round
+      ? isBelowGoingRound(a, b, by, all, exit)
+      : equals(minus(positionOf(a, all, exit), positionOf(b, all, exit)), by);
     return means(and([isOneIn(a, all, exit), isOneIn(b, all, exit), isApart]));
   },
   examples: [

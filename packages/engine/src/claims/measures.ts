@@ -42,6 +42,21 @@ export function numeric(attribute: string): Measure {
   };
 }
 
+/** 1 for this very card. */
+export function isCardNumber(id: number): Measure {
+  return { id: `card number ${id}`, attributes: ['id'], bits: [], of: (card) => (card.id === id ? 1 : 0) };
+}
+
+/** 1 when the number an attribute gives leaves this remainder. */
+export function remainderIs(attribute: string, modulus: number, remainder: number): Measure {
+  return {
+    id: `${attribute} leaves ${remainder} of ${modulus}`,
+    attributes: [attribute],
+    bits: [],
+    of: (card) => (Number(card.attributes[attribute] ?? 0) % modulus === remainder ? 1 : 0),
+  };
+}
+
 /**
  * The values of an attribute written in binary, one measure a digit: two cards agree in the attribute exactly when they
  * agree in every digit. `attribute` may be `name`, which tells all cards apart.

@@ -57,11 +57,28 @@ function meant(sentence: Sentence, exit: Exit): Result<Meaning, Trouble> {
     case 'up to': {
       const slots = slotsIn(sentence.pile, exit);
       if (!slots.ok) return slots;
+      const cyclic = saidGoingRound(sentence, slots.value, exit);
+      if (cyclic !== null) return cyclic;
       return combined([sentence.part], exit, ([part]) =>
         sentence.by === 'cut' ? upToCut(part, slots.value) : upToTurn(part, slots.value),
       );
     }
   }
+}
+
+/** A claim that can say by itself what it says up to a cut, when the pile it speaks of is the pile that is cut. */
+function saidGoingRound(
+  { by, part }: Sentence & { says: 'up to' },
+  cut: readonly number[],
+  exit: Exit,
+): Result<Meaning, Trouble> | null {
+  if (by !== 'cut' || part.says !== 'claim') return null;
+  const claim = claimById(part.claim);
+  const { pile } = part.args;
+  if (claim.upToCut === undefined || typeof pile !== 'string') return null;
+  const spoken = slotsIn(pile, exit);
+  if (!spoken.ok || spoken.value[0] !== cut[0]) return null;
+  return claim.meaning(claim.upToCut(part.args), exit);
 }
 
 function combined(

@@ -1,14 +1,40 @@
+import { isPrime } from '../base/echelon.ts';
 import { phrase } from '../phrases/phrase.ts';
 import type { NumberRef, PileRef } from '../phrases/values.ts';
-import { defineClaim, means, numberAt } from './claim.ts';
-import { and, FALSE } from './formula.ts';
+import { defineClaim, means, numberAt, type Exit } from './claim.ts';
+import { and, FALSE, type Formula } from './formula.ts';
 import { ANY } from './kinds.ts';
+import { remainderIs } from './measures.ts';
 import { notNumbers } from './numeric-check.ts';
 import { slotsIn } from './piles.ts';
-import { equals, minus } from './sums.ts';
+import { equals, minus, total } from './sums.ts';
 import { totalOf } from './totals.ts';
 
 type StepsArgs = { step: NumberRef; way: string; round: NumberRef; attribute: string; pile: PileRef };
+
+/** Where the modulus makes no field: a value leaves a remainder exactly when the one before leaves the remainder before it. */
+function byResidues(
+  attribute: string,
+  by: number,
+  modulus: number,
+  slots: readonly number[],
+  exit: Exit,
+): Formula {
+  const remainders = new Set(exit.cards.map((card) => Number(card.attributes[attribute]) % modulus));
+  const before = (remainder: number): number => (((remainder - by) % modulus) + modulus) % modulus;
+  const asked = new Set([
+    ...remainders,
+    ...[...remainders].map((r) => (((r + by) % modulus) + modulus) % modulus),
+  ]);
+  return and(
+    [...asked].flatMap((remainder) => {
+      const [here, there] = [remainder, before(remainder)].map((r) => remainderIs(attribute, modulus, r));
+      return slots
+        .slice(1)
+        .map((slot, i) => equals(minus(total(here, [slot], exit), total(there, [slots[i]], exit)), 0, 2));
+    }),
+  );
+}
 
 /** C11: values go up or down in equal steps, round and round. */
 export const steps = defineClaim<StepsArgs>({
@@ -37,6 +63,7 @@ export const steps = defineClaim<StepsArgs>({
     const modulus = numberAt(round, exit);
     if (all.length === 0 || modulus < 1) return means(FALSE);
     const by = numberAt(step, exit) * (way === 'up' ? 1 : -1);
+    if (!isPrime(modulus)) return means(byResidues(attribute, by, modulus, all, exit), all.length < 2);
     const values = all.map((slot) => totalOf(attribute, ANY, [slot], exit));
     return means(
       and(values.slice(1).map((value, i) => equals(minus(value, values[i]), by, modulus))),
