@@ -29,6 +29,15 @@ export function readCard(r: Reader): CardRef | null {
   return { is: 'joker', colour };
 }
 
+/** Whether cards or a range of cards begin here. */
+export function isCard(r: Reader): boolean {
+  const [start, told] = [r.at, r.diagnostics.length];
+  const found = readRanks(r) !== null || readCard(r) !== null;
+  r.at = start;
+  r.diagnostics.length = told;
+  return found;
+}
+
 /** A card of the pack, in letters or in words. */
 export function readPip(r: Reader): PipCard | null {
   const word = r.word();

@@ -1,5 +1,5 @@
 import type { AttributeValue } from '../cards/card.ts';
-import { parseSuit, RANK_WORDS, type Rank } from '../cards/names.ts';
+import { parseSuit, RANK_WORDS, RANKS, type Rank } from '../cards/names.ts';
 import type { Reader } from './setup-reader.ts';
 import type { Test } from './setup-syntax.ts';
 import { countAt } from './setup-tokens.ts';
@@ -48,6 +48,11 @@ function suitAt(r: Reader, k: number): string | null {
   return word.length < 4 ? null : parseSuit(word);
 }
 
+// `a black 7`, where no number of cards can be meant.
+const DIGIT_RANKS: ReadonlyMap<string, Rank> = new Map(
+  RANKS.filter((rank) => /\d/.test(rank)).map((rank) => [rank, rank]),
+);
+
 interface Found {
   readonly tests: readonly Test[];
   readonly plural: boolean;
@@ -66,6 +71,9 @@ function kindWordAt(r: Reader, isFirst: boolean): Found | null {
     };
   // `seven red cards` begins with a number, not with a seven.
   if (isFirst && countAt(r.tokens, r.at) !== null && r.shared.words.has(r.word(1))) return null;
+  const digits = isFirst ? undefined : DIGIT_RANKS.get(word);
+  if (digits !== undefined && !/^(times|cards?|in|of)$/.test(r.word(1)) && !r.shared.words.has(r.word(1)))
+    return { tests: [{ attribute: 'rank', value: digits }], plural: false, noun: false, length: 1 };
   const denied = word === 'non' || word === 'not' ? 1 + (r.word(1) === '-' ? 1 : 0) : 0;
   const known = r.token?.is === 'word' ? r.shared.words.get(r.word(denied)) : undefined;
   if (known === undefined) return null;

@@ -1,4 +1,5 @@
 import type { Range } from '../base/diagnostic.ts';
+import { isCard } from './setup-cards.ts';
 import type { Reader } from './setup-reader.ts';
 import { readRun } from './setup-runs.ts';
 import { readSetting } from './setup-settings.ts';
@@ -39,6 +40,8 @@ export function readPileLine(r: Reader, pile: string, range: Range): PileLine {
     joint = readJoint(r);
     if (joint === 'none') {
       if (r.done) break;
+      // Cards and ranges of cards may stand in a row without commas.
+      if (isListed(draft.runs.at(-1)) && isCard(r)) continue;
       r.blame('set-up-joint');
       r.skip();
       joint = readJoint(r);
@@ -50,6 +53,10 @@ export function readPileLine(r: Reader, pile: string, range: Range): PileLine {
 }
 
 type Joint = 'start' | 'comma' | 'and' | 'then' | 'none';
+
+function isListed(run: Run | undefined): boolean {
+  return run?.what.is === 'cards' || run?.what.is === 'ranks';
+}
 
 function readJoint(r: Reader): Joint {
   const comma = r.eat(',');

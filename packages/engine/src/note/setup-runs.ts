@@ -1,4 +1,4 @@
-import { readList, readRanks } from './setup-cards.ts';
+import { isCard, readList, readRanks } from './setup-cards.ts';
 import { readCounted } from './setup-counts.ts';
 import { printKind, readKind } from './setup-kinds.ts';
 import { mated } from './setup-mates.ts';
@@ -20,7 +20,8 @@ export function readRun(r: Reader): RunReading | null {
   if (named !== null) return plain(named);
   const set = readSet(r);
   if (set !== null) return set;
-  const counted = readCounted(r, start, the);
+  // `ten of clubs` begins with a number too.
+  const counted = isCard(r) ? 'nothing' : readCounted(r, start, the);
   if (counted !== 'nothing') return counted;
   return plain(readMembersOrList(r));
 }

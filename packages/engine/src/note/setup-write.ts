@@ -1,4 +1,4 @@
-import type { AttributeValue, Card } from '../cards/card.ts';
+import type { Card } from '../cards/card.ts';
 import { isAnonymous, isOwn, showCard, type Laid } from '../cards/show.ts';
 import type { Freedom, SetUp } from '../routine/routine.ts';
 import { printChoices } from './setup-kinds.ts';
@@ -6,18 +6,24 @@ import { PAIR, plural } from './setup-words.ts';
 
 /**
  * Writes out a set-up that was found rather than read: one line a pile, every named card listed, unnamed ones counted by
- * their names. Reading the lines gives the same piles and freedoms; own attributes and pairings need lines of their own.
+ * their names. Reading the lines, with the note's own attributes beside them, gives the same piles and freedoms.
+ *
+ * @returns null for what no sentence of this kind can say: unnamed cards tied to mates, or some of them turned end for end
+ * among others in any order
  */
-export function writeSetUp(cards: readonly Card[], setUp: SetUp): string[] {
+export function writeSetUp(cards: readonly Card[], setUp: SetUp): string[] | null {
+  if (cards.some((card) => card.attributes[PAIR] !== undefined)) return null;
   const copies = new Map<string, number>();
-  for (const { name } of cards.filter((card) => !isAnonymous(card) && !isOwn(card)))
+  for (const { name } of cards.filter((card) => !isAnonymous(card) && !isOwn(card) && card.name !== 'joker'))
     copies.set(name, (copies.get(name) ?? 0) + 1);
-  return setUp.piles.map(({ name, cards: lying }) => {
-    const pile = new Pile(cards, setUp.freedoms, name);
+  const lines = setUp.piles.map(({ name, cards: lying }) => {
+    const pile = new Pile(setUp.freedoms, name);
     lying.forEach(({ card, up, end }, place) => pile.add({ card: cards[card], up, end }, place));
     const most = Math.max(1, ...lying.map(({ card }) => copies.get(cards[card].name) ?? 1));
-    return `${name}: ${pile.text()}${most > 1 ? `, from ${['two', 'three', 'four'][most - 2] ?? most} packs` : ''}`;
+    const packs = most === 1 ? '' : `, from ${['two', 'three', 'four'][most - 2] ?? most} packs`;
+    return pile.canBeSaid ? `${name}: ${pile.text}${packs}` : null;
   });
+  return lines.some((line) => line === null) ? null : lines.filter((line) => line !== null);
 }
 
 /** Neighbours that one run can hold. */
@@ -31,41 +37,42 @@ interface Group {
 
 class Pile {
   private readonly groups: Group[] = [];
-  private readonly cards: readonly Card[];
   private readonly freedoms: readonly Freedom[];
   private readonly name: string;
 
-  constructor(cards: readonly Card[], freedoms: readonly Freedom[], name: string) {
-    this.cards = cards;
+  constructor(freedoms: readonly Freedom[], name: string) {
     this.freedoms = freedoms;
     this.name = name;
   }
 
   add(laid: Laid, place: number): void {
-    const free = this.stretch('faces', place) >= 0;
+    const isListed = !isAnonymous(laid.card);
+    const isFree = this.stretch('faces', place) >= 0;
+    const facing = isFree ? 'free' : isListed ? 'listed' : laid.up === 1 ? 'up' : 'down';
     const order = this.stretch('order', place);
     const choice = this.choiceOf(laid.card);
-    const isListed = !isAnonymous(laid.card);
-    const facing = free ? 'free' : isListed ? 'listed' : laid.up === 1 ? 'up' : 'down';
-    const kind = isListed ? 'cards' : `${laid.card.name} ${laid.end} ${pairing(laid.card)}`;
-    const which = choice === null ? -1 : this.freedoms.indexOf(choice);
-    const key = `${kind} ${facing} ${order} ${which}`;
+    const kind = isListed ? 'cards' : `${laid.card.name} ${laid.end}`;
+    const key = `${kind} ${facing} ${order} ${choice === null ? '' : this.freedoms.indexOf(choice)}`;
     const last = this.groups.at(-1);
     if (last?.key === key) last.cards.push(laid);
     else this.groups.push({ key, order, cards: [laid], facing, choice });
   }
 
-  text(): string {
+  /** Words after a run reach back over the runs mixed with it; only facing can be said of each of them. */
+  get canBeSaid(): boolean {
+    return this.groups.every((group, k) => !endsSaid(group) || !joins(this.groups[k - 1], group));
+  }
+
+  get text(): string {
     let text = '';
     this.groups.forEach((group, k) => {
-      const before = this.groups[k - 1];
-      const after = this.groups[k + 1];
-      if (k > 0) text += before.order === group.order && group.order >= 0 ? ', ' : ', then ';
-      text += run(group);
-      if (group.order < 0 || after?.order === group.order) return;
-      text += before?.order === group.order ? ', these in any order' : ' in any order';
+      const [before, after] = [this.groups[k - 1], this.groups[k + 1]];
+      if (k > 0) text += joins(before, group) ? ', ' : ', then ';
+      text += run(group, joins(before, group) || joins(group, after));
+      if (group.order >= 0 && !joins(group, after))
+        text += joins(before, group) ? ', these in any order' : ' in any order';
     });
-    return text === '' ? 'empty' : text;
+    return text;
   }
 
   /** Which freedom of this sort covers a place; -1 for none. */
@@ -78,29 +85,37 @@ class Pile {
 
   private choiceOf(card: Card): Group['choice'] {
     for (const freedom of this.freedoms)
-      if (freedom.free === 'attribute' && freedom.cards.some((id) => this.cards[id] === card)) return freedom;
+      if (freedom.free === 'attribute' && freedom.cards.includes(card.id)) return freedom;
     return null;
   }
 }
 
-function pairing(card: Card): AttributeValue {
-  return card.attributes[PAIR] === undefined ? '' : 'paired';
+/** Whether two neighbours are mixed together and so belong to one part of the line. */
+function joins(a: Group | undefined, b: Group | undefined): boolean {
+  return a !== undefined && b !== undefined && a.order >= 0 && a.order === b.order;
 }
 
-function run({ cards, facing, choice }: Group): string {
+function endsSaid({ cards: [first] }: Group): boolean {
+  return isAnonymous(first.card) && first.end === 1;
+}
+
+const FACING: Readonly<Record<Group['facing'], string>> = {
+  free: ' face up or down as they like',
+  up: ' face up',
+  down: ' face down',
+  listed: '',
+};
+
+function run(group: Group, isPart: boolean): string {
+  const { cards, facing, choice } = group;
   const [first] = cards;
-  const way =
-    facing === 'free'
-      ? ' face up or down as they like'
-      : facing === 'up'
-        ? ' face up'
-        : facing === 'down'
-          ? ' face down'
-          : '';
-  if (!isAnonymous(first.card))
-    return cards.map((laid) => showCard(facing === 'free' ? { ...laid, up: 0 } : laid)).join(' ') + way;
+  if (!isAnonymous(first.card)) {
+    const list = cards.map((laid) => showCard(facing === 'free' ? { ...laid, up: 0 } : laid)).join(' ');
+    // Listed cards show their own faces; the rest of a part could otherwise be said of them too.
+    return list + (facing === 'listed' && isPart ? ' face down' : FACING[facing]);
+  }
   const noun = first.card.name.replace(/^an? /, '');
   const kind = cards.length === 1 ? noun : plural(noun);
   const each = choice === null ? '' : `, each ${printChoices(choice.attribute, choice.values)}`;
-  return `${cards.length} ${kind}${each}${way}${first.end === 1 ? ' turned end for end' : ''}`;
+  return `${cards.length} ${kind}${each}${FACING[facing]}${endsSaid(group) ? ' turned end for end' : ''}`;
 }
