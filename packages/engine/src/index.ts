@@ -27,6 +27,7 @@ export {
   type ReadingData,
   type Report,
   type ReportVerdict,
+  type RuleData,
   type SentenceReport,
 } from './report/report.ts';
 export { lineAndColumn } from './report/diagnose.ts';

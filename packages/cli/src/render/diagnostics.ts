@@ -39,7 +39,5 @@ function frame(text: string, { range, line, column }: DiagnosticData, { colours,
 
 /** Nothing that a terminal would obey. */
 export function shown(text: string): string {
-  return text
-    .replace(/\t/g, ' ')
-    .replace(/[\u0000-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069]/g, '\ufffd');
+  return text.replace(/\s/g, ' ').replace(/[\p{Cc}\p{Cf}]/gu, '\ufffd');
 }

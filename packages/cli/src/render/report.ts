@@ -1,4 +1,4 @@
-import type { Coverage, Report, ReportVerdict, SentenceReport } from '@foregone/engine';
+import type { Coverage, Report, ReportVerdict, RuleData, SentenceReport } from '@foregone/engine';
 import { counted, grouped } from '@foregone/engine';
 import type { Terminal } from '../terminal.ts';
 import { drawDiagnostic, shown } from './diagnostics.ts';
@@ -57,7 +57,8 @@ function drawSentence(path: string, sentence: SentenceReport, terminal: Terminal
     `  ${paintVerdict(sentence.verdict, terminal)} ${sentence.verdict === 'empty' ? '' : wrap(sentence.by, width - 20, 4)}`.trimEnd(),
     hang('    ', shown(sentence.why), width),
   ];
-  const { failure } = sentence;
+  const { failure, rule } = sentence;
+  if (rule !== null) lines.push('', ...drawRule(rule, terminal));
   if (failure === null) return lines.join('\n');
   lines.push('', indented(drawPerformance(failure.performance, { ...terminal, width: width - 4 }), 4));
   if (failure.stuck !== '') lines.push(hang('    ', `Stuck: ${failure.stuck}`, width));
@@ -69,6 +70,18 @@ function drawSentence(path: string, sentence: SentenceReport, terminal: Terminal
     colours.dim(`    to play it: foregone play ${quoted(path)}${again === '' ? ' --failing' : again}`),
   );
   return lines.join('\n');
+}
+
+/** Lines of a rule that are shown; the whole of it is in --json. */
+const MOST_RULES = 12;
+
+function drawRule(rule: readonly RuleData[], { width }: Terminal): string[] {
+  const told = rule.slice(0, MOST_RULES).map(({ step, when, choice }) => {
+    const after = when.length === 0 ? '' : `, when it was ${when.join(', ')}`;
+    return hang('    ', shown(`You, at ${step}${after}: ${choice}`), width);
+  });
+  const left = rule.length - told.length;
+  return left > 0 ? [...told, `    and ${counted(left, 'more case')}: --json has them all`] : told;
 }
 
 /** As a shell would need it. */

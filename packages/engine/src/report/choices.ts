@@ -44,7 +44,8 @@ export function sayWay(graph: Graph, at: Standing, edge: Edge, text: string): st
   return instruction.move.say(instruction.args, [edge.key], view) || String(edge.key);
 }
 
-function sayControl(step: Step, key: Key, text: string): string {
+/** A choice of a block in words; empty for a step that has none. */
+export function sayControl(step: Step, key: Key, text: string): string {
   if (step.do === 'repeat') return key === 'again' ? 'once more' : 'stops';
   if (step.do !== 'either') return '';
   const branch = step.branches[Number(key) - 1];

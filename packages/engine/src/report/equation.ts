@@ -47,12 +47,14 @@ export function plainest(terms: readonly EquationTerm[], total: number, p: numbe
   }
   if (best === undefined) return { p, whole: false, terms, total: centred(total, p) };
   // The total may be any of those alike modulo p; only one of them can be within reach when it is exact.
-  const reach = (sign: 1 | -1): number =>
-    best.terms.reduce((all, { coef, trait }) => all + (Math.sign(coef) === sign ? coef * trait.most : 0), 0);
-  const [low, high] = [reach(-1), reach(1)];
+  const reach = (isLow: boolean): number =>
+    best.terms.reduce(
+      (all, { coef, trait }) => all + coef * (coef > 0 === isLow ? trait.least : trait.most),
+      0,
+    );
+  const [low, high] = [reach(true), reach(false)];
   let whole = best.total;
-  while (whole - p >= low) whole -= p;
-  while (whole < low) whole += p;
+  whole += p * Math.ceil((low - whole) / p);
   if (whole <= high && whole + p > high) return flipped({ ...best, whole: true, total: whole });
   return flipped(best);
 }

@@ -1,17 +1,14 @@
 import type { Layout } from '../pictures/layout.ts';
 import { plainest, type Equation } from './equation.ts';
+import { groupEquations } from './group-equations.ts';
+import { grouped } from './grouped.ts';
 import { alikeIn } from './likeness.ts';
 import type { Naming } from './naming.ts';
-import { sayPairs, sayPlaces } from './places.ts';
-import { sayEquation, sayParity } from './say-equation.ts';
+import { apart, sayPairs, sayPlaces } from './places.ts';
+import { sayParity } from './say-equation.ts';
 import { contradict, sparser } from './sparse.ts';
+import type { Statement } from './statement.ts';
 import { nameTrait, type Unnamed } from './traits.ts';
-
-/** Something that is true of every table the equations are true of, and the other way round. */
-export interface Statement {
-  readonly words: string;
-  readonly equations: readonly Equation[];
-}
 
 interface Row {
   readonly weights: readonly (readonly [number, number])[];
@@ -49,7 +46,11 @@ export function statementsOf(
   const full = sparser(rows, counted, p)
     .map(asRow)
     .filter(({ weights }) => weights.length > 0);
-  if (p !== 2 || d !== 1) return full.flatMap((row) => separately(row, layout, naming));
+  if (p !== 2 || d !== 1)
+    return groupEquations(
+      full.flatMap((row) => equationsOf(row, naming)),
+      layout,
+    );
   const some = (n: number): Row[] => full.filter(({ weights }) => weights.length === n);
   return [
     ...fixed(some(1), layout, naming),
@@ -75,13 +76,6 @@ function equationsOf(row: Row, naming: Naming): Equation[] {
       p,
     ),
   );
-}
-
-function separately(row: Row, layout: Layout, naming: Naming): Statement[] {
-  return equationsOf(row, naming).map((equation) => ({
-    words: sayEquation(equation, layout),
-    equations: [equation],
-  }));
 }
 
 /** One card each: what it is by all members together. */
@@ -128,11 +122,11 @@ function likenesses(rows: readonly Row[], layout: Layout, naming: Naming): State
     .map((component) => ({ component, sets: setsOf(component) }));
   const whole = larger.filter(({ sets }) => sets.length === 1);
   if (whole.length > 0) {
-    const places = whole.map(({ sets: [{ slots }] }) => sayPlaces(slots, layout));
-    const words =
-      places.length === 1
-        ? `the cards at ${places[0]} ${said}`
-        : `the cards within each of these ${said}: ${places.join('; ')}`;
+    const words = within(
+      whole.map(({ sets: [{ slots }] }) => slots),
+      said,
+      layout,
+    );
     statements.push({
       words,
       equations: whole.flatMap(({ component }) => component.rows.flatMap((row) => equationsOf(row, naming))),
@@ -140,7 +134,13 @@ function likenesses(rows: readonly Row[], layout: Layout, naming: Naming): State
   }
   for (const { component, sets } of larger.filter((one) => one.sets.length > 1)) {
     const alike = sets.filter(({ slots }) => slots.length > 1);
-    const parts = alike.map(({ slots }) => `the cards at ${sayPlaces(slots, layout)} ${said}`);
+    const parts = [
+      within(
+        alike.map(({ slots }) => slots),
+        said,
+        layout,
+      ),
+    ];
     const [first, ...others] = sets;
     // Vectors over the field of two elements: differing is adding up to 1.
     const between = others.map(({ offset, slots }) => {
@@ -153,6 +153,15 @@ function likenesses(rows: readonly Row[], layout: Layout, naming: Naming): State
     });
   }
   return statements;
+}
+
+/** Sets of cards that are alike, each within itself. */
+function within(sets: readonly (readonly number[])[], said: string, layout: Layout): string {
+  const distance = apart(sets, layout);
+  if (distance !== undefined) return `cards ${distance} places apart ${said}`;
+  const places = sets.map((slots) => sayPlaces(slots, layout));
+  if (places.length === 1) return `the cards at ${places[0]} ${said}`;
+  return `the cards within each of these ${said}: ${places.join('; ')}`;
 }
 
 interface Alike {
@@ -222,15 +231,4 @@ function parities(rows: readonly Row[], layout: Layout, naming: Naming): Stateme
       equations: group.flatMap((row) => equationsOf(row, naming)),
     };
   });
-}
-
-function grouped<T>(items: readonly T[], keyOf: (item: T) => string): T[][] {
-  const groups = new Map<string, T[]>();
-  for (const item of items) {
-    const key = keyOf(item);
-    const known = groups.get(key);
-    if (known === undefined) groups.set(key, [item]);
-    else known.push(item);
-  }
-  return [...groups.values()];
 }

@@ -1,8 +1,9 @@
 import type { Card } from '../cards/card.ts';
 import { showCard } from '../cards/show.ts';
 import { holds, type Formula, type Measure, type SlotView, type Term } from '../claims/formula.ts';
+import { printPile } from '../phrases/blanks/pile.ts';
 import type { Layout } from '../pictures/layout.ts';
-import { list, placesIn, sayPlaces } from './places.ts';
+import { list, placesIn, sayPlaces, sayWhere } from './places.ts';
 import { nameTrait, type Trait } from './traits.ts';
 
 /** What an explanation speaks about. */
@@ -66,7 +67,7 @@ function explainSum(terms: readonly Term[], scene: Scene, asked: string, mod: nu
   const [only] = measures;
   if (measures.length === 1 && terms.every(({ coef }) => coef === 1)) {
     const trait = traitOf(only, scene.cards);
-    return `${trait.many} at ${sayPlaces(slots, scene.layout)}: ${value}, not ${asked}`;
+    return `${value} ${trait.many} ${sayWhere(slots, scene.layout)}, not ${asked}`;
   }
   const parts = measures.flatMap((measure) =>
     ([1, -1] as const).flatMap((sign) => {
@@ -76,14 +77,11 @@ function explainSum(terms: readonly Term[], scene: Scene, asked: string, mod: nu
         (all, { slot, coef }) => all + Math.abs(coef) * valueOf(measure, slot, scene),
         0,
       );
-      const places = sayPlaces(
-        own.map(({ slot }) => slot),
-        scene.layout,
-      );
-      return [`${traitOf(measure, scene.cards).many} at ${places}: ${sum}`];
+      const where = sayWhere([...new Set(own.map(({ slot }) => slot))], scene.layout);
+      return [`${sum} ${traitOf(measure, scene.cards).many} ${where}`];
     }),
   );
-  return parts.join('; ');
+  return list(parts);
 }
 
 function valueOf(measure: Measure, slot: number, { table }: Scene): number {
@@ -134,7 +132,7 @@ function sayCards(slots: readonly number[], { table, layout }: Scene): string {
     return piles
       .map((pile) => {
         const own = sorted.filter((slot) => places[slot].pile === pile);
-        return `${pile} has ${own.map(say).join(' ')}`;
+        return `${printPile(pile)} has ${own.map(say).join(' ')}`;
       })
       .join(', ');
   }

@@ -7,9 +7,10 @@ import type { Limits } from '../proving/question.ts';
 import type { Graph, Location } from '../routine/graph.ts';
 import { sentenceOf } from './choices.ts';
 import type { Equation } from './equation.ts';
-import { statementsOf, type Statement } from './equations.ts';
+import { statementsOf } from './equations.ts';
 import { namingOf } from './naming.ts';
 import { placesIn } from './places.ts';
+import type { Statement } from './statement.ts';
 
 /** One term of an equation as plain data: `coef` times what the card at that place is (0 or 1, or a number). */
 export interface TermData {

@@ -23,7 +23,7 @@ export function namingOf(problem: Problem, cards: readonly Card[], graph: Graph)
   const named = problem.members.map(({ space }) =>
     Array.from({ length: problem.d }, (_, k) => {
       const of = (card: Card, setting: number): number => space.valuesOf(card, word(space.bits, setting))[k];
-      const trait = nameTrait({ bits: space.bits, of }, cards);
+      const trait = nameTrait({ bits: space.bits, of }, cards, problem.p);
       // Where 1 and 0 can change places, what is said of cards is better than what is denied of them.
       const isTurned = problem.p === 2 && problem.d === 1 && trait.isYesNo && trait.one.startsWith('not ');
       if (!isTurned) return { trait, isTurned };

@@ -1,3 +1,5 @@
+import { printPile } from '../phrases/blanks/pile.ts';
+import { printOrdinal } from '../phrases/tokens.ts';
 import type { Layout } from '../pictures/layout.ts';
 
 /** Pile and place (from the top, 1 first) of every slot. */
@@ -34,9 +36,19 @@ export function sayPlaces(slots: readonly number[], layout: Layout): string {
   const sizes = new Map(layout.names.map((name, i) => [name.replace(/^~/, ''), layout.sizes[i]]));
   const parts = [...byPile].map(([pile, found]) => {
     const words = sayNumbers(found, sizes.get(pile) ?? 0);
-    return several ? `${words} of ${pile}` : words;
+    return several ? `${words} of ${printPile(pile)}` : words;
   });
   return list(parts);
+}
+
+/** The same after a verb: `at place 3`, `in the left`, `in all piles`. */
+export function sayWhere(slots: readonly number[], layout: Layout): string {
+  const places = placesIn(layout);
+  const piles = new Set(slots.map((slot) => places[slot].pile));
+  const isWhole = slots.length === places.filter(({ pile }) => piles.has(pile)).length;
+  if (!isWhole) return `at ${sayPlaces(slots, layout)}`;
+  if (piles.size === 1) return `in ${printPile([...piles][0])}`;
+  return slots.length === places.length ? 'in all piles' : `in ${list([...piles].map(printPile))}`;
 }
 
 function sayNumbers(found: readonly number[], size: number): string {
@@ -46,6 +58,11 @@ function sayNumbers(found: readonly number[], size: number): string {
   if (size >= 6 && found.length === halves && found.every((p) => p % 2 === 1)) return 'the odd places';
   if (size >= 6 && found.length === size - halves && found.every((p) => p % 2 === 0))
     return 'the even places';
+  const step = found[1] - found[0];
+  const isSteady =
+    found.every((place, i) => place === found[0] + i * step) && found[found.length - 1] + step > size;
+  if (step > 1 && found.length > 2 && isSteady && found[0] <= step)
+    return `every ${printOrdinal(step)} place from ${found[0]} on`;
   const runs: { from: number; to: number }[] = [];
   for (const place of found) {
     const last = runs[runs.length - 1];
@@ -74,4 +91,20 @@ export function sayPairs(pairs: readonly (readonly [number, number])[], layout: 
       return `places ${words[0]}, ${words[1]}, and so on to ${words[words.length - 1]}`;
   }
   return `places ${words.join(', ')}`;
+}
+
+/** How far apart: k, where the sets are all the places of the one pile that are a multiple of k from one another. */
+export function apart(sets: readonly (readonly number[])[], layout: Layout): number | undefined {
+  const k = sets.length;
+  if (layout.names.length !== 1 || k < 2) return undefined;
+  const size = layout.sizes[0];
+  const isAll = sets.every((slots) => {
+    const first = Math.min(...slots);
+    return (
+      first < k &&
+      slots.length === Math.ceil((size - first) / k) &&
+      slots.every((slot) => (slot - first) % k === 0)
+    );
+  });
+  return isAll ? k : undefined;
 }

@@ -55,6 +55,8 @@ export interface RuleData {
   readonly step: string;
   readonly when: readonly string[];
   readonly key: Key;
+  /** The choice in words. */
+  readonly choice: string;
 }
 
 export interface SentenceReport {

@@ -1,7 +1,7 @@
 import type { Layout } from '../pictures/layout.ts';
 import type { Equation, EquationTerm } from './equation.ts';
 import type { Naming } from './naming.ts';
-import { list, sayPlaces } from './places.ts';
+import { list, sayPlaces, sayWhere } from './places.ts';
 import type { Trait } from './traits.ts';
 
 /** One equation in words. */
@@ -37,7 +37,7 @@ function sumsOf(terms: readonly EquationTerm[]): Sum[] {
 
 function saySum({ trait, coef, slots }: Sum, layout: Layout): string {
   const times = Math.abs(coef) === 1 ? '' : `${Math.abs(coef)} times the `;
-  return `${times}${trait.many} at ${sayPlaces(slots, layout)}`;
+  return `${times}${trait.many} ${sayWhere(slots, layout)}`;
 }
 
 function sayBalance(sums: readonly Sum[], total: number, layout: Layout): string {
@@ -52,10 +52,10 @@ function sayBalance(sums: readonly Sum[], total: number, layout: Layout): string
   }
   const [other] = right;
   if (counts && left.length === 1 && right.length === 1 && only.trait === other.trait) {
-    const compared = `are ${only.trait.are} at ${sayPlaces(only.slots, layout)}`;
-    const places = sayPlaces(other.slots, layout);
-    if (total === 0) return `as many cards ${compared} as at ${places}`;
-    return `${total} more ${total === 1 ? `card ${compared.replace(/^are/, 'is')}` : `cards ${compared}`} than at ${places}`;
+    const compared = `are ${only.trait.are} ${sayWhere(only.slots, layout)}`;
+    const where = sayWhere(other.slots, layout);
+    if (total === 0) return `as many cards ${compared} as ${where}`;
+    return `${total} more ${total === 1 ? `card ${compared.replace(/^are/, 'is')}` : `cards ${compared}`} than ${where}`;
   }
   if (counts && total === 0) return `there are as many ${say(left)} as ${say(right)}`;
   const more = total === 0 ? '' : ` and ${total} more`;
@@ -66,7 +66,9 @@ function sayBalance(sums: readonly Sum[], total: number, layout: Layout): string
 function sayCount({ trait, slots }: Sum, total: number, layout: Layout): string {
   const places = sayPlaces(slots, layout);
   if (slots.length === 1) return `the card at ${places} is ${total === 1 ? trait.one : trait.not}`;
-  const among = places.startsWith('every place') ? 'all the cards' : `the cards at ${places}`;
+  const where = sayWhere(slots, layout);
+  const among =
+    where === 'in the packet' || where === 'in all piles' ? 'all the cards' : `the cards ${where}`;
   if (total === 0) return `none of ${among} is ${trait.one}`;
   if (total === slots.length) return `${among} are ${trait.are}`;
   return `${total} of ${among} ${total === 1 ? `is ${trait.one}` : `are ${trait.are}`}`;

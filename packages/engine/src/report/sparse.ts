@@ -4,16 +4,52 @@ import { inverse } from '../base/echelon.ts';
 const MOST_TRIES = 200_000;
 
 /**
- * The same equations with fewer terms each: a row is replaced by itself and a multiple of another where that has fewer nonzero
- * entries among the first `counted`. Rows span what they spanned before.
+ * The same equations with as few terms as is easily found: the rows as they are, reduced from the left and reduced from the right,
+ * each with short combinations put in place of long rows; the shortest of the three. The first `counted` entries are terms.
  */
 export function sparser(rows: readonly (readonly number[])[], counted: number, p: number): number[][] {
+  const order = Array.from({ length: counted }, (_, i) => i);
+  const ways = [rows, reduced(rows, order, p), reduced(rows, [...order].reverse(), p)];
+  const all = ways.map((way) => shortened(way, counted, p));
+  const terms = (way: number[][]): number => way.reduce((sum, row) => sum + weightOf(row, counted), 0);
+  return all.reduce((best, way) => (terms(way) < terms(best) ? way : best));
+}
+
+function weightOf(row: readonly number[], counted: number): number {
+  let count = 0;
+  for (let i = 0; i < counted; i++) if (row[i] !== 0) count++;
+  return count;
+}
+
+/** Every row has 1 in a column of its own, the first in this order that it can have, where the others have 0. */
+function reduced(rows: readonly (readonly number[])[], order: readonly number[], p: number): number[][] {
+  const kept: { row: number[]; pivot: number }[] = [];
+  const constants: number[][] = [];
+  for (const row of rows) {
+    const rest = [...row];
+    for (const { row: by, pivot } of kept) subtract(rest, by, rest[pivot], p);
+    const pivot = order.find((k) => rest[k] !== 0);
+    if (pivot === undefined) {
+      constants.push(rest);
+      continue;
+    }
+    const scale = inverse(rest[pivot], p);
+    const made = rest.map((value) => (value * scale) % p);
+    for (const { row: by } of kept) subtract(by, made, by[pivot], p);
+    kept.push({ row: made, pivot });
+  }
+  return [...kept.map(({ row }) => row), ...constants];
+}
+
+function subtract(from: number[], row: readonly number[], times: number, p: number): void {
+  if (times === 0) return;
+  for (let k = 0; k < from.length; k++) from[k] = (from[k] + (p - times) * row[k]) % p;
+}
+
+/** A row is replaced by itself and a multiple of another where that has fewer terms. */
+function shortened(rows: readonly (readonly number[])[], counted: number, p: number): number[][] {
   const result = rows.map((row) => [...row]);
-  const weight = (row: readonly number[]): number => {
-    let count = 0;
-    for (let i = 0; i < counted; i++) if (row[i] !== 0) count++;
-    return count;
-  };
+  const weight = (row: readonly number[]): number => weightOf(row, counted);
   const weights = result.map(weight);
   let tries = 0;
   for (let changed = true; changed;) {
@@ -47,21 +83,6 @@ function multipliers(row: readonly number[], by: readonly number[], counted: num
 
 /** What is left where combinations of the rows have no terms any more: only constants. */
 export function contradict(rows: readonly (readonly number[])[], counted: number, p: number): number[][] {
-  const kept: { row: number[]; pivot: number }[] = [];
-  const left: number[][] = [];
-  for (const row of rows) {
-    const rest = [...row];
-    for (const { row: by, pivot } of kept) {
-      const times = (p - rest[pivot]) % p;
-      if (times !== 0) by.forEach((value, k) => (rest[k] = (rest[k] + times * value) % p));
-    }
-    const pivot = rest.findIndex((value, k) => k < counted && value !== 0);
-    if (pivot < 0) {
-      left.push(rest);
-      continue;
-    }
-    const scale = inverse(rest[pivot], p);
-    kept.push({ row: rest.map((value) => (value * scale) % p), pivot });
-  }
-  return left;
+  const order = Array.from({ length: counted }, (_, i) => i);
+  return reduced(rows, order, p).filter((row) => weightOf(row, counted) === 0);
 }

@@ -17,7 +17,8 @@ export interface Trait {
   readonly are: string;
   /** True when it is 0 or 1 on every card. */
   readonly isYesNo: boolean;
-  /** Greatest value it takes. */
+  /** Least and greatest value it takes. */
+  readonly least: number;
   readonly most: number;
   /** Its value on a card; `bit` tells the card's bits. */
   readonly of: (card: Card, bit: (name: string) => number) => number;
@@ -30,24 +31,30 @@ export interface Unnamed {
   readonly of: (card: Card, setting: number) => number;
 }
 
-/** Finds the plainest words for a function: they are true of exactly the cards on which it is 1, or of the sums it makes. */
-export function nameTrait(unnamed: Unnamed, cards: readonly Card[]): Trait {
+/**
+ * Finds the plainest words for a function: they are true of exactly the cards on which it is 1, or of the sums it makes. With `p`
+ * it is only known modulo p, and numbers that an attribute gives are taken as they are.
+ */
+export function nameTrait(unnamed: Unnamed, cards: readonly Card[], p = Infinity): Trait {
   const { bits, of } = unnamed;
   const settings = Array.from({ length: 1 << bits.length }, (_, s) => s);
   const values = cards.map((card) => settings.map((s) => of(card, s)));
-  const flat = values.flat();
-  const isYesNo = flat.every((value) => value === 0 || value === 1);
-  const base = {
+  const isYesNo = values.flat().every((value) => value === 0 || value === 1);
+  const amount = isYesNo ? undefined : amountOf(values, cards, bits, p);
+  const measure = amount?.of ?? of;
+  const flat = cards.flatMap((card) => settings.map((s) => measure(card, s)));
+  const words = amount?.words ?? nameYesNo(values, cards, bits);
+  return {
+    ...words,
     isYesNo,
-    most: Math.max(0, ...flat),
-    of: (card: Card, bit: (name: string) => number) =>
-      of(
+    least: Math.min(...flat),
+    most: Math.max(...flat),
+    of: (card, bit) =>
+      measure(
         card,
         bits.reduce((s, name, i) => s | (bit(name) << i), 0),
       ),
   };
-  const words = isYesNo ? nameYesNo(values, cards, bits) : nameAmount(values, cards, bits);
-  return { ...base, ...words };
 }
 
 type Words = Pick<Trait, 'one' | 'not' | 'many' | 'are'>;
@@ -186,31 +193,39 @@ function cardsOf(column: string, cards: readonly Card[]): Some {
   const rest = new Set(cards.filter((_, i) => !isIn(i)).map(shortName));
   if (names.length === 1 && !rest.has(names[0]) && !isAnonymous(found[0]))
     return { tests: [{ test: 'card', name: found[0].name }] };
+  if (rest.size === 1 && !names.includes([...rest][0])) {
+    const [other] = cards.filter((_, i) => !isIn(i));
+    if (!isAnonymous(other)) return { tests: [denied({ test: 'card', name: other.name })] };
+  }
   // Nothing that they have in common tells them apart from the others.
   return { names };
 }
 
 /** A sum of numbers: the values of the cards, or a number of one's own. */
-function nameAmount(
+function amountOf(
   values: readonly (readonly number[])[],
   cards: readonly Card[],
   bits: readonly string[],
-): Words {
+  p: number,
+): { words: Words; of: Unnamed['of'] } | undefined {
   const attributes = [...new Set(cards.flatMap((card) => Object.keys(card.attributes)))];
   const settings = values[0]?.length ?? 1;
-  const zero = (s: number): boolean => values.every((row) => row[s] === 0);
-  const on = Array.from({ length: settings }, (_, s) => !zero(s));
+  const on = Array.from({ length: settings }, (_, s) => values.some((row) => row[s] !== 0));
   const tests = on.every(Boolean) ? [] : bitTests(on, bits);
+  const fits = (value: number, wanted: number): boolean =>
+    p === Infinity ? value === wanted : (value - wanted) % p === 0;
   const attribute = attributes.find((name) =>
-    values.every((row, i) => row.every((value, s) => !on[s] || value === Number(cards[i].attributes[name]))),
+    values.every((row, i) =>
+      row.every((value, s) => !on[s] || fits(value, Number(cards[i].attributes[name]))),
+    ),
   );
+  const said = (words: string): Words => ({ one: words, not: words, many: words, are: words });
   if (attribute !== undefined && tests !== null) {
-    const of = printKind({ tests }, 'many');
     const name = attribute === 'value' ? 'values' : `${attribute}s`;
-    const words = `${name} of the ${of}`;
-    return { one: words, not: words, many: words, are: words };
+    const words = said(`${name} of the ${printKind({ tests }, 'many')}`);
+    return { words, of: (card, s) => (on[s] ? Number(card.attributes[attribute]) : 0) };
   }
   const list = cards.map((card, i) => `${shortName(card)} ${[...new Set(values[i])].join('/')}`).join(', ');
-  const words = `numbers (${list})`;
-  return { one: words, not: words, many: words, are: words };
+  const byCard = new Map(cards.map((card, i) => [card, values[i]]));
+  return { words: said(`numbers (${list})`), of: (card, s) => byCard.get(card)?.[s] ?? 0 };
 }
