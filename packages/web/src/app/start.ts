@@ -1,3 +1,4 @@
+import { keepInStep } from '../shelf/folder.ts';
 import { page } from '../storage/page.ts';
 import { announcePage, recoverTyping } from '../storage/recover.ts';
 import { repository } from '../storage/repository.ts';
@@ -11,4 +12,5 @@ export async function start(): Promise<void> {
     const what = saved === 1 ? 'one note' : `${saved} notes`;
     notify({ text: `What you typed last in ${what} has been brought back.`, lasts: 8000 });
   }
+  keepInStep();
 }

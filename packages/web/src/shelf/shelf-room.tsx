@@ -25,6 +25,8 @@ import { BinDialog } from './bin-dialog.tsx';
 import { ExamplesDialog } from './examples-dialog.tsx';
 import { FacetBar } from './facet-bar.tsx';
 import { NO_FILTER } from './facets.ts';
+import { canLinkFolder, linkFolder } from './folder.ts';
+import { FolderLine } from './folder-line.tsx';
 import { HistoryDialog } from './history-dialog.tsx';
 import { bringInDropped, chooseFiles } from './incoming.ts';
 import { NewNoteButton } from './new-note-button.tsx';
@@ -87,6 +89,7 @@ export function ShelfRoom() {
       <section className="sheet paper" aria-label="Notes">
         <Notes shelf={shelf} onOpen={setOpen} />
       </section>
+      <FolderLine />
       {open?.what === 'bin' && <BinDialog onClose={close} />}
       {open?.what === 'examples' && <ExamplesDialog onClose={close} />}
       {open?.what === 'rename' && <RenameDialog note={open.note} onClose={close} />}
@@ -153,6 +156,12 @@ function InAndOut({ onBin }: { readonly onBin: () => void }) {
             <Icon name="folder" />
             Bring in a folder …
           </MenuItem>
+          {canLinkFolder() && (
+            <MenuItem className="menu-item" onAction={() => void linkFolder()}>
+              <Icon name="folder" />
+              Keep in step with a folder …
+            </MenuItem>
+          )}
           <MenuItem className="menu-item" onAction={() => void exportEverything()}>
             <Icon name="out" />
             Export all notes

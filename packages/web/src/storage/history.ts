@@ -37,8 +37,10 @@ export async function nameVersion({ db }: Store, key: number, name: string): Pro
  */
 export async function keepOutgoing({ db, now }: Store, outgoing: NoteRecord): Promise<void> {
   const newest = await newestOf(db, outgoing.id);
-  if (newest !== undefined && (newest.text === outgoing.text || now() - newest.made < APART)) return;
-  if (outgoing.text === '') return;
+  // While somebody writes, one text of every two minutes is enough; the last of a sitting is always kept.
+  const isSameSitting =
+    newest !== undefined && outgoing.changed - newest.made < APART && now() - outgoing.changed < APART;
+  if (isSameSitting || newest?.text === outgoing.text || outgoing.text === '') return;
   const { id: note, changed: made, text } = outgoing;
   await db.versions.add({ note, made, kind: 'automatic', name: '', text });
   const all = await db.versions.where('note').equals(note).toArray();

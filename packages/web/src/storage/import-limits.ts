@@ -40,7 +40,7 @@ export function isNoteName(path: string): boolean {
 /** The text in some bytes, or undefined where they are not text. */
 export function textIn(bytes: Uint8Array): string | undefined {
   try {
-    const text = new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+    const text = new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes);
     return text.includes('\0') ? undefined : text;
   } catch {
     return undefined;

@@ -8,13 +8,13 @@ const DAY = 24 * HOUR;
 export const APART = 2 * MINUTE;
 
 /** How many automatic versions of one note stay at most, whatever their age. */
-export const MOST = 200;
+export const MOST = 300;
 
 /** Up to which age one version is kept of each stretch of time. */
 const RULES: readonly { readonly upTo: number; readonly width: number }[] = [
   { upTo: HOUR, width: 1 },
-  { upTo: DAY, width: 15 * MINUTE },
-  { upTo: 7 * DAY, width: HOUR },
+  { upTo: DAY, width: 30 * MINUTE },
+  { upTo: 7 * DAY, width: 2 * HOUR },
   { upTo: 90 * DAY, width: DAY },
   { upTo: Infinity, width: 7 * DAY },
 ];

@@ -1,3 +1,4 @@
+import type { UnzipDecoder, UnzipInflate } from 'fflate';
 import { isNoteName, type ImportLimits, type Refusal } from './import-limits.ts';
 
 export interface Entry {
@@ -12,7 +13,8 @@ export interface Unzipped {
   readonly stopped: Refusal | undefined;
 }
 
-const CHUNK = 65_536;
+// Small enough that even the best packed piece unpacks to a few megabytes at once.
+const CHUNK = 4_096;
 
 /**
  * The notes in a zip, unpacked piece by piece and counted as they grow, so that a small file that would unpack to a huge one
@@ -21,7 +23,7 @@ const CHUNK = 65_536;
  * @param elapsed milliseconds since the import began
  */
 export async function unzip(zip: Uint8Array, limits: ImportLimits, elapsed: () => number): Promise<Unzipped> {
-  const { Unzip, UnzipInflate } = await import('fflate');
+  const { Unzip, UnzipInflate: Inflate } = await import('fflate');
   const entries: Entry[] = [];
   let others = 0;
   let seen = 0;
@@ -73,19 +75,47 @@ export async function unzip(zip: Uint8Array, limits: ImportLimits, elapsed: () =
       end('damaged');
     }
   });
-  reader.register(UnzipInflate);
+  reader.register(
+    class extends Bounded {
+      constructor() {
+        super(new Inflate(), limits.note);
+      }
+    },
+  );
 
   try {
     for (let at = 0; at < zip.length && stopped === undefined; at += CHUNK) {
       reader.push(zip.subarray(at, at + CHUNK), at + CHUNK >= zip.length);
       if (elapsed() > limits.time) stopped = 'too slow';
       // The page stays alive between the pieces.
-      if ((at / CHUNK) % 16 === 15) await new Promise((resolve) => setTimeout(resolve));
+      if ((at / CHUNK) % 256 === 255) await new Promise((resolve) => setTimeout(resolve));
     }
   } catch {
     stopped ??= 'damaged';
   }
   return { entries, others, stopped };
+}
+
+/** Unpacks until it has unpacked too much; the library would go on to the end. */
+class Bounded implements UnzipDecoder {
+  static readonly compression = 8;
+  ondata: UnzipDecoder['ondata'] = () => {};
+  private size = 0;
+  private readonly inner: UnzipInflate;
+  private readonly most: number;
+
+  constructor(inner: UnzipInflate, most: number) {
+    this.inner = inner;
+    this.most = most;
+    inner.ondata = (error, piece, final) => {
+      this.size += error === null ? piece.length : 0;
+      this.ondata(error, piece, final);
+    };
+  }
+
+  push(piece: Uint8Array, final: boolean): void {
+    if (this.size <= this.most) this.inner.push(piece, final);
+  }
 }
 
 function joined(pieces: readonly Uint8Array[], size: number): Uint8Array {
