@@ -80,7 +80,7 @@ export function examplesAreTrue(claim: Claim, claims: readonly Claim[]): void {
 }
 
 /** What a phrase says is read back as the same, in every wording, and printing is settled after once. */
-export function phrasesReadBack(claim: Claim, numRuns = 15): void {
+export function phrasesReadBack(claim: Claim, numRuns = 12): void {
   for (const phrase of claim.phrases) {
     fc.assert(
       fc.property(argsOfPhrase(claim, phrase), (args) => {
@@ -107,7 +107,7 @@ function readsAs(claim: Claim, sentence: string, args: Args): void {
 }
 
 /** Sentences a claim accepts, the same each time. */
-export function sampleSentences(claim: Claim, each = 15): string[] {
+export function sampleSentences(claim: Claim, each = 8): string[] {
   const texts = claim.phrases.flatMap((phrase) =>
     fc.sample(wordingsOf(claim, phrase), { numRuns: each, seed: 1 }).map(({ text }) => text),
   );
@@ -195,7 +195,7 @@ function alike(laid: readonly LaidCard[], formula: Formula, seed: number): LaidC
 /** On small tables: there is always a meaning or a trouble, it is true when the sentence is, and simplifying keeps it. */
 export function meaningIsSound(
   claim: Claim,
-  numRuns = 120,
+  numRuns = 80,
   allArgs: fc.Arbitrary<Args> = argsOf(claim),
   tables: fc.Arbitrary<Table> = claimTables,
 ): void {
@@ -233,7 +233,7 @@ const CERTAIN: readonly Kind[] = [
 const CARD_BLANKS = ['card', 'a', 'b', 'c'];
 
 /** The same for a claim about one certain card, where that card is there and cards differ. */
-export function certainCardIsSound(claim: Claim, numRuns = 120): void {
+export function certainCardIsSound(claim: Claim, numRuns = 80): void {
   const certain = fc.constantFrom(...CERTAIN);
   const allArgs = fc
     .tuple(argsOf(claim), certain, certain, certain, certain)
