@@ -117,7 +117,12 @@ export const oneKind = kindBlank(
 );
 
 /** As `onekind`, but not any card. */
-export const oneOfClass = kindBlank('oneclass', 'which card: "red card", "chosen card", "ace", "10C"', 'one', 1);
+export const oneOfClass = kindBlank(
+  'oneclass',
+  'which card: "red card", "chosen card", "ace", "10C"',
+  'one',
+  1,
+);
 
 /** As `kind`, but not every card. */
 export const someCards = kindBlank('class', `which cards: ${EXAMPLES}`, 'many', 1);
