@@ -130,6 +130,11 @@ const TRUTHS: Readonly<Record<string, (said: Said, look: Look, start: Exit['star
   'more-than': ({ a, b }, look) => look.tally(a) > look.tally(b),
   agree: (said, look) => look.every(said, (cards) => values(said.relation, cards).size < 2),
   differ: (said, look) => look.every(said, (cards) => values(said.relation, cards).size === cards.length),
+  'faces-tell': (said, look) =>
+    look.every(said, (cards) => {
+      const kinds = values(said.relation, cards).size;
+      return oneWay(cards, 'up') === (said.how === 'agrees' ? kinds < 2 : kinds === cards.length);
+    }),
   'one-of-each': (said, look) => {
     const all =
       said.relation === 'facing' || said.relation === 'orientation'

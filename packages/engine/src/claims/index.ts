@@ -17,6 +17,7 @@ import { difference } from './difference.ts';
 import { distance } from './distance.ts';
 import { eachEnd } from './each-end.ts';
 import { exactlyThose } from './exactly-those.ts';
+import { facesTell } from './faces-tell.ts';
 import { groupCount } from './group-count.ts';
 import { groupTotal } from './group-total.ts';
 import { moreThan } from './more-than.ts';
@@ -58,6 +59,7 @@ export const CLAIMS: readonly Claim[] = [
   moreThan,
   agree,
   differ,
+  facesTell,
   oneOfEach,
   groupCount,
   totalIs,
