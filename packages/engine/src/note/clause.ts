@@ -32,6 +32,7 @@ export interface Clause {
   readonly args: Args;
   readonly who: Chooser;
   readonly secret: boolean;
+  readonly open: boolean;
   readonly may: boolean;
   readonly readings: readonly Reading[];
   readonly after: Context;
@@ -119,6 +120,7 @@ function clauseOf(
   move.check?.(args).forEach(whole);
   const chooser = manner.who ?? who;
   if (manner.secret && chooser === 'performer') whole(trouble('own-secret'));
+  if (manner.secret && manner.open) whole(trouble('secret-and-open'));
   // A sentence that is wrong in itself may bring nonsense.
   const brought = troubles.length === 0 ? (move.brings?.(args) ?? {}) : {};
   const { names, troubles: clashes } = withBrought(context.names, brought);
@@ -129,6 +131,7 @@ function clauseOf(
     args,
     who: chooser,
     secret: manner.secret,
+    open: manner.open,
     may: manner.may,
     readings: it === null ? readings : [readingOfIt(it), ...readings],
     after: { names, it: onlyPile(move, args) },
@@ -146,7 +149,13 @@ function withDefaults(move: Move, said: Args, names: Names, say: (trouble: Troub
     if (names.piles.length === 1) args[name] = names.piles[0];
     else say(trouble('unknown-pile', { pile, known: [...names.piles] }));
   }
-  return args;
+  return inOneOrder(args);
+}
+
+/** Blanks in the order of their names, so that what is the same is the same as text too, however it was worded. */
+export function inOneOrder(args: Args): Args {
+  const entries = Object.entries(args).filter(([, value]) => value !== undefined);
+  return Object.fromEntries(entries.sort(([a], [b]) => (a < b ? -1 : 1)));
 }
 
 /** The one pile a sentence speaks of, for the next sentence's `it`. */
@@ -179,6 +188,6 @@ function withPile(tokens: readonly Token[], it: PileRef): readonly Token[] {
 }
 
 export function stepOf(clause: Clause, range: Range): MoveStep {
-  const { move, args, who, secret } = clause;
-  return { do: 'move', move: move.id, args, who, secret, number: '', range };
+  const { move, args, who, secret, open } = clause;
+  return { do: 'move', move: move.id, args, who, secret, ...(open ? { open } : {}), number: '', range };
 }

@@ -3,13 +3,14 @@ import { diagnostic, type Diagnostic, type Severity } from '../base/diagnostic.t
 import type { Card } from '../cards/card.ts';
 import type { Names } from '../phrases/values.ts';
 import type { Ending, Routine, SetUp } from '../routine/routine.ts';
+import { secretUses } from '../routine/secrets.ts';
 import { ClauseReader } from './clause.ts';
 import { readEndings } from './endings.ts';
 import { explain, unexplained } from './explain.ts';
 import { withFixes } from './fixes.ts';
 import { MOST_SUGGESTED, MOST_TOLD, MOST_WORK } from './limits.ts';
 import type { Note } from './note.ts';
-import { isConfirmed, readingOf } from './readings.ts';
+import { isConfirmed, orderTaken, readingOf } from './readings.ts';
 import { NO_NAMES } from './names.ts';
 import type { Print, TakenReading } from './outcome.ts';
 import type { OutlineItem } from './outline.ts';
@@ -59,7 +60,8 @@ export function compileInside(note: Note, near = true): CompiledInside {
   if (lines === null && !refused) add([diagnostic('no-set-up', note.working?.heading.range ?? start)]);
   if (lines !== null) add(lines.diagnostics);
   const setUp = lines === null || lines.pieces.length === 0 ? null : readSetUp(lines.pieces);
-  if (setUp !== null) add(setUp.diagnostics);
+  const orders = (setUp?.diagnostics ?? []).flatMap((one) => orderTaken(one) ?? []);
+  if (setUp !== null) add(setUp.diagnostics.filter((one) => orderTaken(one) === null));
 
   let names = namesOf(setUp);
   let steps: Routine['steps'] = [];
@@ -80,6 +82,11 @@ export function compileInside(note: Note, near = true): CompiledInside {
       diagnostics.push(i < MOST_TOLD ? explain(one, near && i < MOST_SUGGESTED, later) : unexplained(one)),
     );
     outcome.prints.forEach((print) => prints.push(print));
+    add(
+      secretUses(steps).map(({ name, settled, used }) =>
+        diagnostic('uses-secret', used.range, { name, step: settled.number }),
+      ),
+    );
   }
 
   let endings: readonly Ending[] = [];
@@ -91,9 +98,14 @@ export function compileInside(note: Note, near = true): CompiledInside {
   }
   if (work.stopped) add([diagnostic('reading-stopped', note.working?.heading.range ?? start)]);
 
-  const readings = taken.map((one) => ({ ...one, confirmed: isConfirmed(one.reading, note.head.readings) }));
-  add(readings.filter(({ confirmed }) => !confirmed).map((one) => readingOf(one, note.head.place)));
-  const told = inOrder(diagnostics).map((one) => withFixes(one, note.text));
+  const confirm = (one: TakenReading): CompiledReading => ({
+    ...one,
+    confirmed: isConfirmed(one.reading, note.head.readings),
+  });
+  const readings = [...orders, ...taken].map(confirm);
+  const open = readings.filter(({ confirmed }) => !confirmed);
+  add(open.map((one) => readingOf(one, note.head.place)));
+  const told = inOrder(diagnostics).map((one) => withFixes(one, note.text, names.cards));
   const wrong = told.some(({ severity }) => severity === 'error');
   const compiled: Compiled =
     wrong || setUp === null

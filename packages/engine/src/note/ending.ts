@@ -1,55 +1,48 @@
 import type { Budget } from '../base/budget.ts';
-import { diagnostic, type Diagnostic, type Range } from '../base/diagnostic.ts';
+import { diagnostic, type Diagnostic } from '../base/diagnostic.ts';
 import type { Card } from '../cards/card.ts';
 import type { Claim } from '../claims/claim.ts';
 import { CLAIMS } from '../claims/index.ts';
-import { BLANKS } from '../phrases/blanks.ts';
-import { matchPhrase, phrase } from '../phrases/phrase.ts';
-import type { Token } from '../phrases/tokens.ts';
 import type { Args, Names } from '../phrases/values.ts';
 import type { Sentence } from '../routine/routine.ts';
+import { inOneOrder } from './clause.ts';
+import {
+  closing,
+  DENIALS,
+  EXACTLY,
+  insideBrackets,
+  jointsIn,
+  MOST_JOINTS,
+  upToWhat,
+} from './ending-words.ts';
 import { blanksOfType, Lexicon } from './lexicon.ts';
 import { placeOf, saysAt, wordsOf, type Line, type Span } from './line.ts';
 
 export const CLAIM_LEXICON = new Lexicon<Claim>(CLAIMS);
 
 /** A sentence of the ending, or the part of it that was not understood. */
-export type EndingReading =
-  | { readonly sentence: Sentence; readonly diagnostics: readonly Diagnostic[] }
-  | { readonly sentence: null; readonly unread: Span };
+export type EndingReading = Understood | { readonly sentence: null; readonly unread: Span };
 
-// Joints a person can still follow; more are not read, so that no sentence takes long.
-const MOST_JOINTS = 12;
+interface Understood {
+  readonly sentence: Sentence;
+  readonly diagnostics: readonly Diagnostic[];
+  /** Words that were only understood in form, such as a pile that is not there; what is wrong in meaning does not count. */
+  readonly doubts: number;
+}
+
 const MOST_DEPTH = 12;
+// Parts that one claim may be made of.
+const MOST_JOINED = 4;
 
-const UP_TO = [
-  {
-    by: 'cut' as const,
-    phrases: [phrase('up to a cut [of {pile:pile}]'), phrase('up to cutting [{pile:pile}]')],
-  },
-  {
-    by: 'turn' as const,
-    phrases: [
-      phrase('up to turning {pile:pile} over'),
-      phrase('up to turning over {pile:pile}'),
-      phrase('up to turning it over'),
-      phrase('up to a turn [of {pile:pile}]'),
-    ],
-  },
-];
-
-const EXACTLY = ['exactly when', 'if and only if', 'just when', 'precisely when'].map((words) =>
-  words.split(' '),
-);
-const DENIALS = ['it is not true that', 'it is not case that', 'it is false that'].map((words) =>
-  words.split(' '),
-);
+const WAYS = ['bracketed', 'chance', 'upTo', 'denied', 'exactly', 'conditional', 'either', 'both'] as const;
 
 /** Reads sentences of the ending: whole claims first, then what joins them. */
 export class EndingReader {
   private readonly names: Names;
   private readonly cards: readonly Card[];
   private readonly work: Budget;
+  private line: Line | null = null;
+  private readonly known = new Map<string, EndingReading>();
 
   constructor(names: Names, cards: readonly Card[], work: Budget) {
     this.names = names;
@@ -57,21 +50,38 @@ export class EndingReader {
     this.work = work;
   }
 
+  /** Each part is read once, however many ways lead to it. */
   read(line: Line, span: Span, depth = 0): EndingReading {
-    if (span.from >= span.to || depth > MOST_DEPTH) return unread(span);
+    if (this.line !== line) {
+      this.line = line;
+      this.known.clear();
+    }
+    const key = `${span.from}-${span.to}`;
+    const known = this.known.get(key);
+    if (known !== undefined) return known;
+    const read = this.search(line, span, depth);
+    this.known.set(key, read);
+    return read;
+  }
+
+  private search(line: Line, span: Span, depth: number): EndingReading {
+    if (span.from >= span.to || depth > MOST_DEPTH || !this.work.spend()) return unread(span);
     const whole = this.claim(line, span);
     if (whole !== null && isClean(whole)) return whole;
-    const joined =
-      this.bracketed(line, span, depth) ??
-      this.chance(line, span, depth) ??
-      this.upTo(line, span, depth) ??
-      this.denied(line, span, depth) ??
-      this.exactly(line, span, depth) ??
-      this.conditional(line, span, depth) ??
-      this.listed(line, span, depth, 'or') ??
-      this.listed(line, span, depth, 'and');
+    const joined = this.joined(line, span, depth);
     if (joined !== null && (whole === null || isClean(joined))) return joined;
     return whole ?? unread(span);
+  }
+
+  /** The first way of joining that is understood, else the first that fails: its part is the trouble. */
+  private joined(line: Line, span: Span, depth: number): EndingReading | null {
+    let missed: EndingReading | null = null;
+    for (const way of WAYS) {
+      const read = this[way](line, span, depth);
+      if (read !== null && read.sentence !== null) return read;
+      missed ??= read;
+    }
+    return missed;
   }
 
   private claim(line: Line, span: Span): EndingReading | null {
@@ -89,7 +99,7 @@ export class EndingReader {
       const facts = { moves: [claim, ...rivals.map(({ owner }) => owner)].map(({ title }) => title) };
       diagnostics.push(diagnostic('read-two-ways', range, facts));
     }
-    return { sentence: { says: 'claim', claim: claim.id, args }, diagnostics };
+    return { sentence: { says: 'claim', claim: claim.id, args }, diagnostics, doubts: least };
   }
 
   /** With one pile on the table, that pile is meant where none is named. */
@@ -101,7 +111,7 @@ export class EndingReader {
       if (!(name in said) && typeof pile === 'string' && !piles.includes(pile) && piles.length === 1)
         args[name] = piles[0];
     }
-    return args;
+    return inOneOrder(args);
   }
 
   /** `(... or ...)`, the way to say which joins first. */
@@ -139,7 +149,7 @@ export class EndingReader {
       if (!saysAt(tokens, k, ['up', 'to']) || insideBrackets(line, span, k)) continue;
       const ends = k === span.from ? [...Array(span.to - k).keys()].map((i) => k + i + 1) : [span.to];
       for (const end of ends) {
-        const found = this.upToWhat(wordsOf(line, { from: k, to: end }));
+        const found = upToWhat(wordsOf(line, { from: k, to: end }), this.names);
         if (found === null) continue;
         const part = this.read(
           line,
@@ -150,23 +160,13 @@ export class EndingReader {
         const { by, pile, troubles } = found;
         const diagnostics = troubles.map((t) => diagnostic(t.trouble.code, t.range, t.trouble.facts));
         const sentence: Sentence = { says: 'up to', by, pile, part: part.sentence };
-        return { sentence, diagnostics: [...part.diagnostics, ...diagnostics] };
+        return {
+          sentence,
+          diagnostics: [...part.diagnostics, ...diagnostics],
+          doubts: part.doubts + troubles.length,
+        };
       }
     }
-    return null;
-  }
-
-  private upToWhat(
-    tokens: readonly Token[],
-  ): { by: 'cut' | 'turn'; pile: string; troubles: Troubles } | null {
-    const usual =
-      this.names.piles.includes('packet') || this.names.piles.length !== 1 ? 'packet' : this.names.piles[0];
-    for (const { by, phrases } of UP_TO)
-      for (const one of phrases) {
-        const match = matchPhrase(one, tokens, this.names, BLANKS);
-        const pile = match?.args.pile ?? usual;
-        if (match !== null && typeof pile === 'string') return { by, pile, troubles: match.troubles };
-      }
     return null;
   }
 
@@ -178,12 +178,12 @@ export class EndingReader {
   }
 
   private exactly(line: Line, span: Span, depth: number): EndingReading | null {
-    for (const k of this.joints(line, span, EXACTLY)) {
+    for (const k of jointsIn(line, span, EXACTLY)) {
       const left = this.read(line, { from: span.from, to: k.at }, depth + 1);
       const right = this.read(line, { from: k.at + k.length, to: span.to }, depth + 1);
       if (left.sentence === null || right.sentence === null) continue;
       const sentence: Sentence = { says: 'exactly when', left: left.sentence, right: right.sentence };
-      return { sentence, diagnostics: [...left.diagnostics, ...right.diagnostics] };
+      return { sentence, ...together([left, right]) };
     }
     return null;
   }
@@ -207,7 +207,7 @@ export class EndingReader {
       const then = this.read(line, way.then, depth + 1);
       if (when.sentence !== null && then.sentence !== null) {
         const sentence: Sentence = { says: 'if', when: when.sentence, then: then.sentence };
-        return { sentence, diagnostics: [...when.diagnostics, ...then.diagnostics] };
+        return { sentence, ...together([when, then]) };
       }
       // With `if` at its head the sentence can be nothing else, so the part that fails is the trouble.
       if (first) missed ??= when.sentence === null ? when : then;
@@ -215,11 +215,19 @@ export class EndingReader {
     return missed;
   }
 
+  private either(line: Line, span: Span, depth: number): EndingReading | null {
+    return this.listed(line, span, depth, 'or');
+  }
+
+  private both(line: Line, span: Span, depth: number): EndingReading | null {
+    return this.listed(line, span, depth, 'and');
+  }
+
   /** Parts joined by one word; as many of them as make one claim are taken together. */
   private listed(line: Line, span: Span, depth: number, says: 'and' | 'or'): EndingReading | null {
     const word = says === 'or' ? 'either' : 'both';
     const from = saysAt(line.tokens, span.from, [word]) ? span.from + 1 : span.from;
-    const joints = this.joints(line, { from, to: span.to }, says === 'and' ? [['and'], ['but']] : [['or']]);
+    const joints = jointsIn(line, { from, to: span.to }, says === 'and' ? [['and'], ['but']] : [['or']]);
     if (joints.length === 0) return null;
     const parts: Span[] = [];
     let start = from;
@@ -227,19 +235,39 @@ export class EndingReader {
       parts.push({ from: start, to: at });
       start = at + length;
     }
-    const sentences: Sentence[] = [];
-    const diagnostics: Diagnostic[] = [];
-    for (let i = 0; i < parts.length;) {
-      let width = Math.min(3, parts.length - i, parts.length - 1);
-      let one = this.part(line, parts, i, width, depth);
-      while (width > 1 && one.sentence === null) one = this.part(line, parts, i, --width, depth);
-      // Where nothing joined is understood, the sentence as a whole is the trouble.
-      if (one.sentence === null) return i === 0 ? null : one;
-      sentences.push(one.sentence);
-      diagnostics.push(...one.diagnostics);
-      i += width;
+    const read = this.parts(line, parts, 0, depth, new Set());
+    if (Array.isArray(read)) {
+      return { sentence: { says, parts: read.map(({ sentence }) => sentence) }, ...together(read) };
     }
-    return { sentence: { says, parts: sentences }, diagnostics };
+    return read;
+  }
+
+  /**
+   * The parts from the `i`th on, or where they fail; null where already the first does, for then the sentence as a whole is the
+   * trouble. `failed` remembers from where on the rest cannot be read.
+   */
+  private parts(
+    line: Line,
+    parts: readonly Span[],
+    i: number,
+    depth: number,
+    failed: Set<number>,
+  ): Understood[] | EndingReading | null {
+    if (i === parts.length) return [];
+    if (failed.has(i)) return null;
+    let missed: EndingReading | null = null;
+    for (let width = Math.min(MOST_JOINED, parts.length - i, parts.length - 1); width > 0; width--) {
+      const one = this.part(line, parts, i, width, depth);
+      if (one.sentence === null) {
+        if (width === 1 && i > 0) missed ??= one;
+        continue;
+      }
+      const rest = this.parts(line, parts, i + width, depth, failed);
+      if (Array.isArray(rest)) return [one, ...rest];
+      missed ??= rest;
+    }
+    failed.add(i);
+    return missed;
   }
 
   private part(line: Line, parts: readonly Span[], i: number, width: number, depth: number): EndingReading {
@@ -248,52 +276,19 @@ export class EndingReader {
     const claim = this.claim(line, span);
     return claim !== null && isClean(claim) ? claim : unread(span);
   }
-
-  private joints(
-    line: Line,
-    span: Span,
-    words: readonly (readonly string[])[],
-  ): { at: number; length: number }[] {
-    const found: { at: number; length: number }[] = [];
-    let open = 0;
-    for (let k = span.from; k < span.to; k++) {
-      if (saysAt(line.tokens, k, ['('])) open++;
-      else if (saysAt(line.tokens, k, [')'])) open--;
-      const one = open === 0 && k > span.from ? words.find((w) => saysAt(line.tokens, k, w)) : undefined;
-      if (one !== undefined && k + one.length < span.to) found.push({ at: k, length: one.length });
-    }
-    return found.length > MOST_JOINTS ? [] : found;
-  }
 }
 
-type Troubles = readonly {
-  readonly trouble: { readonly code: string; readonly facts: Diagnostic['facts'] };
-  readonly range: Range;
-}[];
+function together(parts: readonly Understood[]): Pick<Understood, 'diagnostics' | 'doubts'> {
+  return {
+    diagnostics: parts.flatMap((one) => one.diagnostics),
+    doubts: parts.reduce((sum, one) => sum + one.doubts, 0),
+  };
+}
 
 function unread(span: Span): EndingReading {
   return { sentence: null, unread: span };
 }
 
 function isClean(reading: EndingReading): boolean {
-  return reading.sentence !== null && reading.diagnostics.length === 0;
-}
-
-/** The bracket that closes the one at the start of the span. */
-function closing(line: Line, span: Span): number {
-  let open = 0;
-  for (let k = span.from; k < span.to; k++) {
-    if (saysAt(line.tokens, k, ['('])) open++;
-    else if (saysAt(line.tokens, k, [')']) && --open === 0) return k;
-  }
-  return -1;
-}
-
-function insideBrackets(line: Line, span: Span, at: number): boolean {
-  let open = 0;
-  for (let k = span.from; k < at; k++) {
-    if (saysAt(line.tokens, k, ['('])) open++;
-    else if (saysAt(line.tokens, k, [')'])) open--;
-  }
-  return open > 0;
+  return reading.sentence !== null && reading.doubts === 0;
 }

@@ -118,7 +118,7 @@ function block(
   const reads = (one: string): boolean => readHead(headTokens(one), names, smallBudget()) !== null;
   const plain = tokens.map((token) => token.text).join(' ');
   const heads = BLOCKS.map(({ example }) => example.replace(/:$/, ''));
-  const limit = Math.max(4, plain.length / 2);
+  const limit = Math.max(3, plain.length / 3);
   const nearest = near
     ? heads
         .map((head) => ({ head, off: distance(plain, head.toLowerCase()) }))

@@ -5,13 +5,13 @@ import { printHead } from './blocks.ts';
 const MOST_FIXES = 3;
 
 /** A diagnostic with the changes its facts suggest, where whoever found it gave none. */
-export function withFixes(found: Diagnostic, text: string): Diagnostic {
+export function withFixes(found: Diagnostic, text: string, cards: readonly string[]): Diagnostic {
   if (found.fixes.length > 0) return found;
-  const fixes = fixesFor(found, text.slice(found.range.from, found.range.to));
+  const fixes = fixesFor(found, text.slice(found.range.from, found.range.to), cards);
   return fixes.length === 0 ? found : { ...found, fixes };
 }
 
-function fixesFor({ code, range, facts }: Diagnostic, written: string): Fix[] {
+function fixesFor({ code, range, facts }: Diagnostic, written: string, cards: readonly string[]): Fix[] {
   const write = (text: string): Fix => ({ label: text, range, text });
   switch (code) {
     case 'unknown-pile':
@@ -22,7 +22,7 @@ function fixesFor({ code, range, facts }: Diagnostic, written: string): Fix[] {
     case 'mark-not-put':
       return near(written, facts.name, facts.known, true).map(write);
     case 'unknown-card':
-      return near(written, facts.card, facts.known).map(write);
+      return near(written, facts.card, cards).map(write);
     case 'who-repeats':
       return (['spectator', 'performer'] as const).map((who) =>
         write(printHead({ is: 'repeat', times: { of: 'any' }, who })),

@@ -36,6 +36,8 @@ interface Joins {
 const ALL_JOINS: Joins = { or: true, then: true };
 // Longer than any "as often as the spectator likes".
 const LONGEST_TIMES = 8;
+// Longer than any head of a block.
+const LONGEST_HEAD = 16;
 
 /** Reads the sentences of a paragraph: joined, repeated, alternatives, and blocks on one line. */
 export class SentenceReader {
@@ -181,7 +183,7 @@ export class SentenceReader {
   /** `If N is even, cut the packet. Otherwise turn it over.`: a block with a comma, or `then`, or nothing, for its colon. */
   private headed(line: Line, span: Span, context: Context, depth: number): Outcome | null {
     const otherwise = beginsOtherwise(line.tokens, span.from);
-    for (let k = span.from + 1; k < span.to; k++) {
+    for (let k = span.from + 1; k < Math.min(span.to, span.from + LONGEST_HEAD); k++) {
       const then = saysAt(line.tokens, k, ['then']);
       const bare = (otherwise && k === span.from + 1) || (then && saysAt(line.tokens, span.from, ['if']));
       if (!line.before[k].includes(',') && !bare) continue;
@@ -196,24 +198,31 @@ export class SentenceReader {
 
   /** `Cut the packet any number of times`. */
   private repeated(line: Line, span: Span, context: Context, who: Chooser): Outcome | null {
+    let troubled: Outcome | null = null;
     for (let k = Math.max(span.from + 1, span.to - LONGEST_TIMES); k < span.to; k++) {
       const tail = { from: k, to: span.to };
       const reading = readHead(wordsOf(line, tail), context.names, this.clauses.work);
       if (reading?.head.is !== 'repeat') continue;
       const clause = this.clauses.read(wordsOf(line, { from: span.from, to: k }), context, who);
-      if (clause === null || clause.troubles.length > 0) continue;
+      if (clause === null) continue;
       const range = placeOf(line, span);
       const one = clauseOutcome(clause, range, context, who);
       const { times } = reading.head;
       const chooser = times.of === 'exactly' ? 'spectator' : clause.who;
       const once = times.of === 'exactly' && times.n === 1;
-      const outcome = once ? one : enclosed({ is: 'repeat', times, who: chooser }, range, one, context);
+      const whole = once ? one : enclosed({ is: 'repeat', times, who: chooser }, range, one, context);
       const place = placeOf(line, tail);
       const troubles = reading.troubles.map((t) => diagnostic(t.code, place, t.facts));
       const say = (): string | null => printRepeated(clause, times, who);
-      return { ...outcome, diagnostics: [...outcome.diagnostics, ...troubles], prints: [{ range, say }] };
+      const outcome = {
+        ...whole,
+        diagnostics: [...whole.diagnostics, ...troubles],
+        prints: [{ range, say }],
+      };
+      if (isClean(outcome)) return outcome;
+      troubled ??= outcome;
     }
-    return null;
+    return troubled;
   }
 
   /** `Either cut the packet or turn it over`, also `You either ...`. */

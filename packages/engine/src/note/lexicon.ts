@@ -59,7 +59,8 @@ export class Lexicon<T extends Spoken> {
     for (const { owner, phrase, needs } of this.candidates(tokens)) {
       if (!work.spend()) break;
       if (!needs.every((word) => words.has(word))) continue;
-      if (!work.spend(tokens.length)) break;
+      // Reading the name of a pile looks through all of them.
+      if (!work.spend(tokens.length + (names.piles.length >> 3))) break;
       const before = found.get(owner);
       if (before !== undefined && before.troubles.length === 0) continue;
       const match = matchPhrase(phrase, tokens, names, BLANKS);
@@ -94,15 +95,23 @@ function wordsIn(parts: readonly Part[]): string[] {
   });
 }
 
+const BLANKS_OF = new WeakMap<readonly Phrase[], Map<string, ReadonlySet<string>>>();
+
 /** Names of the blanks of one type in any of the phrases. */
 export function blanksOfType(phrases: readonly Phrase[], type: string): ReadonlySet<string> {
-  const names = new Set<string>();
-  const walk = (parts: readonly Part[]): void => {
-    for (const part of parts) {
-      if (part.part === 'blank' && part.type === type) names.add(part.name);
-      else if (part.part === 'either' || part.part === 'optional') part.ways.forEach(walk);
-    }
-  };
-  for (const phrase of phrases) walk(phrase.parts);
+  let known = BLANKS_OF.get(phrases);
+  if (known === undefined) BLANKS_OF.set(phrases, (known = new Map()));
+  let names = known.get(type);
+  if (names === undefined)
+    known.set(type, (names = new Set(phrases.flatMap(({ parts }) => blanksIn(parts, type)))));
   return names;
+}
+
+function blanksIn(parts: readonly Part[], type: string): string[] {
+  return parts.flatMap((part) => {
+    if (part.part === 'blank') return part.type === type ? [part.name] : [];
+    return part.part === 'either' || part.part === 'optional'
+      ? part.ways.flatMap((way) => blanksIn(way, type))
+      : [];
+  });
 }

@@ -15,7 +15,7 @@ export const MOST_STEPS = 10_000;
 /** Sentences of one ending. */
 export const MOST_ENDINGS = 500;
 /** Piles that one note may name. */
-export const MOST_PILES = 200;
+export const MOST_PILES = 500;
 /** Numbers that one note may name. */
 export const MOST_NUMBERS = 50;
 /** Attempts to read, counted in tokens, before reading stops. */

@@ -8,6 +8,8 @@ import { saysAt } from './line.ts';
 export interface Manner {
   readonly who: Chooser | null;
   readonly secret: boolean;
+  /** Said to be done openly, so that everybody knows what was chosen. */
+  readonly open: boolean;
   readonly may: boolean;
 }
 
@@ -16,7 +18,7 @@ export interface Peeled {
   readonly manner: Manner;
 }
 
-const PLAIN: Manner = { who: null, secret: false, may: false };
+const PLAIN: Manner = { who: null, secret: false, open: false, may: false };
 
 function sequences(text: string): readonly (readonly string[])[] {
   // Longest first, so that `in secret by them` is not taken for `in secret`.
@@ -36,7 +38,7 @@ const SPECTATOR = sequences(`
   ask spectator to | ask them to | ask someone to | ask another spectator to | invite spectator to | invite them to
 `);
 const PERFORMER = sequences('you | performer');
-const MODALS = sequences('will | must | should | shall | is to | is asked to | freely | openly');
+const MODALS = sequences('will | must | should | shall | is to | is asked to | freely');
 const MAY = sequences(
   'may | can | might | may now | chooses whether to | choose whether to | decides whether to | decide whether to',
 );
@@ -49,6 +51,8 @@ const SECRET = sequences(`
   unseen by you | while you look away | while you are turned away | while your back is turned | with your back turned |
   behind their back | behind back | under table
 `);
+
+const OPEN = sequences('openly | in full view | for all to see | in sight of all | aloud | out loud');
 
 /** How many words at `at` belong to one of these wordings. */
 function startLength(tokens: readonly Token[], at: number, all: readonly (readonly string[])[]): number {
@@ -73,56 +77,67 @@ export function peelings(sentence: readonly Token[]): Peeled[] {
   ];
   const start = startLength(sentence, 0, ADVERBS);
   const bare = start > 0 && start < sentence.length ? sentence.slice(start) : sentence;
-  const early = startLength(bare, 0, SECRET);
-  const hidden = early > 0 && early < bare.length;
-  const body = hidden ? bare.slice(early) : bare;
+  const said = startLength(bare, 0, SECRET);
+  const shown = startLength(bare, 0, OPEN);
+  const early = said + shown < bare.length ? said + shown : 0;
+  const body = bare.slice(early);
   for (const tail of tails(body)) {
-    const secret = hidden || tail.secret;
+    const secret = (early > 0 && said > 0) || tail.secret;
+    const open = (early > 0 && shown > 0) || tail.open;
     found.push({
       tokens: tail.tokens,
-      manner: { ...PLAIN, secret, who: saysAt(body, 0, ['you']) ? 'performer' : null },
+      manner: { ...PLAIN, secret, open, who: saysAt(body, 0, ['you']) ? 'performer' : null },
     });
-    for (const subject of subjects(tail.tokens))
-      found.push({ ...subject, manner: { ...subject.manner, secret: secret || subject.manner.secret } });
+    for (const { tokens, manner } of subjects(tail.tokens))
+      found.push({
+        tokens,
+        manner: { ...manner, secret: secret || manner.secret, open: open || manner.open },
+      });
   }
   return found;
 }
 
-function tails(tokens: readonly Token[]): { tokens: readonly Token[]; secret: boolean }[] {
-  const found = [{ tokens, secret: false }];
+function tails(tokens: readonly Token[]): { tokens: readonly Token[]; secret: boolean; open: boolean }[] {
+  const found = [{ tokens, secret: false, open: false }];
   let rest = tokens;
   let secret = false;
+  let open = false;
   for (;;) {
     const hidden = endLength(rest, SECRET);
-    const again = hidden > 0 ? 0 : endLength(rest, AFTER);
-    if (hidden + again === 0) return found;
+    const shown = hidden > 0 ? 0 : endLength(rest, OPEN);
+    const again = hidden + shown > 0 ? 0 : endLength(rest, AFTER);
+    if (hidden + shown + again === 0) return found;
     secret ||= hidden > 0;
-    rest = rest.slice(0, rest.length - hidden - again);
-    found.push({ tokens: rest, secret });
+    open ||= shown > 0;
+    rest = rest.slice(0, rest.length - hidden - shown - again);
+    found.push({ tokens: rest, secret, open });
   }
 }
 
 function subjects(tokens: readonly Token[]): Peeled[] {
   const spectator = startLength(tokens, 0, SPECTATOR);
   const performer = startLength(tokens, 0, PERFORMER);
-  const secretly = saysAt(tokens, 0, ['secretly']) ? 1 : 0;
+  const secretly = saysAt(tokens, 0, ['secretly']) || saysAt(tokens, 0, ['openly']) ? 1 : 0;
   if (spectator + performer + secretly === 0) return [];
   const who: Chooser | null = performer > 0 ? 'performer' : spectator > 0 ? 'spectator' : null;
   let at = spectator + performer;
   let secret = false;
+  let open = false;
   let may = false;
   const found: Peeled[] = [];
   const add = (): void => {
-    if (at < tokens.length) found.push({ tokens: tokens.slice(at), manner: { who, secret, may } });
+    if (at < tokens.length) found.push({ tokens: tokens.slice(at), manner: { who, secret, open, may } });
   };
   for (;;) {
     const whether = startLength(tokens, at, MAY);
     const modal = whether > 0 ? 0 : startLength(tokens, at, MODALS);
     const hidden = saysAt(tokens, at, ['secretly']) ? 1 : 0;
-    if (whether + modal + hidden === 0) break;
+    const shown = saysAt(tokens, at, ['openly']) ? 1 : 0;
+    if (whether + modal + hidden + shown === 0) break;
     may ||= whether > 0;
     secret ||= hidden > 0;
-    at += whether + modal + hidden;
+    open ||= shown > 0;
+    at += whether + modal + hidden + shown;
   }
   add();
   // `choose a pile` is a move of its own, `choose where to cut` only says who cuts.

@@ -12,6 +12,7 @@ export interface Said {
   readonly args: Args;
   readonly who: Chooser;
   readonly secret: boolean;
+  readonly open?: boolean;
   readonly may?: boolean;
 }
 
@@ -33,7 +34,8 @@ export function printClause(said: Said, who: Chooser = 'spectator'): string | nu
   const { move, args, may = false } = said;
   const plain = printPhrases(move.phrases, args, move.defaults, BLANKS);
   if (plain === null) return null;
-  return printSubject(plain, said.who, who, may) + (said.secret ? ', in secret' : '');
+  const manner = said.secret ? ', in secret' : said.open === true ? ', openly' : '';
+  return printSubject(plain, said.who, who, may) + manner;
 }
 
 function printSubject(plain: string, chooser: Chooser, who: Chooser, may: boolean): string {

@@ -51,7 +51,13 @@ export function headOf(step: Exclude<Step, MoveStep>): Head {
 /** A move in words, without its stop. */
 export function printMove(step: MoveStep): string {
   const move = moveById(step.move);
-  const text = printClause({ move, args: step.args, who: step.who, secret: step.secret });
+  const text = printClause({
+    move,
+    args: step.args,
+    who: step.who,
+    secret: step.secret,
+    open: step.open === true,
+  });
   // The phrases of a move can say everything it can mean; that is a law of moves.
   if (text === null) throw new Error(`${step.move} cannot say ${JSON.stringify(step.args)}`);
   return text;

@@ -13,14 +13,29 @@ export function isConfirmed(reading: Reading, confirmed: readonly Confirmed[]): 
 }
 
 /** The reading as something to say, with the change that confirms it. */
-export function readingOf({ range, reading }: TakenReading, place: Head['place']): Diagnostic {
-  const { word, taken, other } = reading;
-  return diagnostic(
-    'reading',
+export function readingOf(taken: SaidReading, place: Head['place']): Diagnostic {
+  const { range, reading, code = 'reading', fixes = [] } = taken;
+  const facts = { word: reading.word, taken: reading.taken, other: reading.other };
+  const all = [...confirmation(reading, place), ...fixes];
+  return diagnostic(code, range, facts, { severity: 'reading', fixes: all });
+}
+
+/** A reading that something else than a move's sentence asks for keeps its own code and changes. */
+interface SaidReading extends TakenReading {
+  readonly code?: string;
+  readonly fixes?: readonly Fix[];
+}
+
+/** An order known by name that the set-up took in one of its forms, as a reading; null for any other diagnostic. */
+export function orderTaken({ code, range, facts, fixes }: Diagnostic): SaidReading | null {
+  if (code !== 'set-up-order-taken') return null;
+  const say = (fact: unknown): string => (typeof fact === 'string' ? fact : '');
+  return {
     range,
-    { word, taken, other },
-    { severity: 'reading', fixes: confirmation(reading, place) },
-  );
+    reading: { word: say(facts.word), taken: say(facts.taken), other: say(facts.other) },
+    code,
+    fixes,
+  };
 }
 
 /** Writes a reading into the head of the note, where it is no longer raised. */

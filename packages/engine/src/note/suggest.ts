@@ -20,7 +20,7 @@ export interface Expected {
   readonly expected: readonly string[];
 }
 
-const MOST_EXPECTED = 5;
+const MOST_EXPECTED = 3;
 
 /** What was expected where the phrases of a lexicon lost the sentence. */
 export function expectedIn<T extends Spoken>(
@@ -70,7 +70,7 @@ function wanted(
 }
 
 // How unlike, measured against the longer of the two, a sentence may be to be offered.
-const MOST_UNLIKE = 0.6;
+const MOST_UNLIKE = 0.5;
 const MOST_OFFERED = 3;
 
 /**

@@ -11,6 +11,6 @@ export const blockNotUnderstood = defineMessage({
     ),
   shown: onReading(noteOf({ working: '1. ⟦Any nmber of times⟧:\n   1. Cut the packet.' }), {
     sentence: 'Any nmber of times',
-    nearest: ['Any number of times', 'At least 3 times'],
+    nearest: ['Any number of times'],
   }),
 });

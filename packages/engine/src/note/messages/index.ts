@@ -44,14 +44,13 @@ import { itUnclear } from './it-unclear.ts';
 import { leftOver } from './left-over.ts';
 import { lineEmpty } from './line-empty.ts';
 import { markNotPut } from './mark-not-put.ts';
-import { momentsBudget } from './moments-budget.ts';
-import { momentsNotUnderstood } from './moments-not-understood.ts';
 import { nameIsANumber } from './name-is-a-number.ts';
 import { nameIsAWord } from './name-is-a-word.ts';
 import { nameTaken } from './name-taken.ts';
 import { needsSecret } from './needs-secret.ts';
 import { neverEnds } from './never-ends.ts';
 import { neverWhen } from './never-when.ts';
+import { noChoiceFits } from './no-choice-fits.ts';
 import { noCommonRule } from './no-common-rule.ts';
 import { noDeeperCut } from './no-deeper-cut.ts';
 import { noEndingLines } from './no-ending-lines.ts';
@@ -97,6 +96,7 @@ import { rowsDoNotFit } from './rows-do-not-fit.ts';
 import { rowsNotStated } from './rows-not-stated.ts';
 import { ruleNeverEnds } from './rule-never-ends.ts';
 import { sameCardTwice } from './same-card-twice.ts';
+import { secretAndOpen } from './secret-and-open.ts';
 import { sectionNear } from './section-near.ts';
 import { sectionTwice } from './section-twice.ts';
 import { sentenceEndsEarly } from './sentence-ends-early.ts';
@@ -172,6 +172,7 @@ import { unknownAttribute } from './unknown-attribute.ts';
 import { unknownCard } from './unknown-card.ts';
 import { unknownMark } from './unknown-mark.ts';
 import { unknownPile } from './unknown-pile.ts';
+import { usesSecret } from './uses-secret.ts';
 import { whichNumber } from './which-number.ts';
 import { whichPile } from './which-pile.ts';
 import { whichTwoPiles } from './which-two-piles.ts';
@@ -226,14 +227,13 @@ export const MESSAGES: readonly Message[] = [
   leftOver,
   lineEmpty,
   markNotPut,
-  momentsBudget,
-  momentsNotUnderstood,
   nameIsANumber,
   nameIsAWord,
   nameTaken,
   needsSecret,
   neverEnds,
   neverWhen,
+  noChoiceFits,
   noCommonRule,
   noDeeperCut,
   noEndingLines,
@@ -279,6 +279,7 @@ export const MESSAGES: readonly Message[] = [
   rowsNotStated,
   ruleNeverEnds,
   sameCardTwice,
+  secretAndOpen,
   sectionNear,
   sectionTwice,
   sentenceEndsEarly,
@@ -354,6 +355,7 @@ export const MESSAGES: readonly Message[] = [
   unknownCard,
   unknownMark,
   unknownPile,
+  usesSecret,
   whichNumber,
   whichPile,
   whichTwoPiles,

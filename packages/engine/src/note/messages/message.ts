@@ -1,4 +1,5 @@
 import type { Facts, Severity } from '../../base/diagnostic.ts';
+import { printPile } from '../../phrases/blanks/pile.ts';
 
 /**
  * What a code means in words, one module each. `shown` provokes it: the module is message, help page and test at once.
@@ -67,6 +68,16 @@ export function counted(fact: Facts[string] | undefined, noun: string): string {
 export function named(fact: Facts[string] | undefined): string {
   const name = String(fact);
   return name.length === 1 ? name.toUpperCase() : name;
+}
+
+/** A pile as sentences call it: `the packet`, `pile 2`. */
+export function pileOf(fact: Facts[string] | undefined): string {
+  return printPile(text(fact));
+}
+
+/** Names of numbers, those of one letter as capitals. */
+export function namesOf(fact: Facts[string] | undefined): readonly string[] {
+  return Array.isArray(fact) ? (fact as readonly string[]).map((name) => named(name)) : [];
 }
 
 /** A fact as it stands. */

@@ -1,10 +1,10 @@
-import { counted, defineMessage, noteOf, onPerforming, text } from './message.ts';
+import { counted, defineMessage, noteOf, onPerforming, pileOf } from './message.ts';
 
 export const noDeeperCut = defineMessage({
   code: 'no-deeper-cut',
   severity: 'error',
   words: (facts) =>
-    `${text(facts.pile)} has ${counted(facts.size, 'card')}, too few for a second cut deeper than the first.`,
+    `${pileOf(facts.pile)} has ${counted(facts.size, 'card')}, too few for a second cut deeper than the first.`,
   remedy: () => 'Have the first packet smaller.',
   shown: onPerforming(
     noteOf({

@@ -1,10 +1,10 @@
-import { defineMessage, noteOf, onJudging, text } from './message.ts';
+import { defineMessage, noteOf, onJudging, pileOf } from './message.ts';
 
 export const noStartingOrder = defineMessage({
   code: 'no-starting-order',
   severity: 'error',
   words: (facts) =>
-    `${text(facts.pile)} had no known order at the start, so there is nothing to compare with.`,
+    `${pileOf(facts.pile)} had no known order at the start, so there is nothing to compare with.`,
   remedy: () => 'Give the set-up an order, or say something else of the ending.',
   shown: onJudging(
     noteOf({

@@ -1,9 +1,9 @@
-import { defineMessage, noteOf, onPerforming, text } from './message.ts';
+import { defineMessage, noteOf, onPerforming, pileOf } from './message.ts';
 
 export const noSuchPile = defineMessage({
   code: 'no-such-pile',
   severity: 'error',
-  words: (facts) => `There is no ${text(facts.pile)} when the step is done.`,
+  words: (facts) => `${pileOf(facts.pile)} has no cards when the step is done.`,
   remedy: () => 'Name a pile that has cards then.',
   shown: onPerforming(
     noteOf({

@@ -12,8 +12,6 @@ export const sentenceEndsEarly = defineMessage({
       'how many cards: "8 cards", "any number of cards", "an even number of cards", "5 to 10 cards"',
       '"off"',
       '"out"',
-      '"face up counting down"',
-      '"top"',
     ],
   }),
 });

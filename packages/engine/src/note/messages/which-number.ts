@@ -1,9 +1,9 @@
-import { defineMessage, listed, noteOf, onReading } from './message.ts';
+import { defineMessage, listed, namesOf, noteOf, onReading } from './message.ts';
 
 export const whichNumber = defineMessage({
   code: 'which-number',
   severity: 'error',
-  words: (facts) => `Several numbers have been named: ${listed(facts.known)}.`,
+  words: (facts) => `Several numbers have been named: ${listed(namesOf(facts.known))}.`,
   remedy: () => 'Say which is meant, such as "If N is 3:".',
   shown: onReading(
     noteOf({

@@ -3,7 +3,7 @@ import { defineMessage, listed, noteOf, onJudging } from './message.ts';
 export const whichPile = defineMessage({
   code: 'which-pile',
   severity: 'error',
-  words: (facts) => `The packet is no more, and there are several piles: ${listed(facts.piles)}.`,
+  words: (facts) => `There is no packet any more, but several piles: ${listed(facts.piles)}.`,
   remedy: () => 'Say which pile is meant.',
   shown: onJudging(
     noteOf({ working: '1. Deal the packet into 2 piles.', ending: '- ⟦The top card is face down⟧.' }),
