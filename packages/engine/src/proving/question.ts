@@ -6,7 +6,7 @@ import { meaningOf } from '../claims/sentence.ts';
 import type { Graph } from '../routine/graph.ts';
 import type { Ending, Sentence } from '../routine/routine.ts';
 import type { SentenceDecision } from './decision.ts';
-import type { Starts } from '../routine/starts.ts';
+import { startingOrders, type Starts } from '../routine/starts.ts';
 
 /** How much may be spent, in counted work. The caller owns time: `goOn` is asked now and then and may end it. */
 export interface Limits {
@@ -73,9 +73,7 @@ function exitView(question: Question, exit: number): Exit {
     layout,
     numbers,
     cards: question.starts.universe,
-    start: Object.fromEntries(
-      question.graph.routine.setUp.piles.map((pile) => [pile.name, pile.cards.map((lying) => lying.card)]),
-    ),
+    start: startingOrders(question.graph.routine),
   };
 }
 

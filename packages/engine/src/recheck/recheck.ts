@@ -5,7 +5,7 @@ import { followers } from '../routine/program.ts';
 import { Graph } from '../routine/graph.ts';
 import { Budget } from '../base/budget.ts';
 import type { Ending, Routine } from '../routine/routine.ts';
-import { startsOf, type Starts } from '../routine/starts.ts';
+import { startingOrders, startsOf, type Starts } from '../routine/starts.ts';
 import type { ClosedSet, SentenceProof } from '../verdicts/certificate.ts';
 import { checkClosedSet, looksFurther } from './closed-set.ts';
 import { checkInvariant, impliesAtExit, type Arrival } from './invariant.ts';
@@ -40,8 +40,7 @@ function checkSentence(
 ): Trouble | undefined {
   const formulaAt = (exit: number): Formula | Trouble => {
     const { layout, numbers } = graph.locations[exit];
-    const piles = graph.routine.setUp.piles;
-    const start = Object.fromEntries(piles.map((pile) => [pile.name, pile.cards.map((lying) => lying.card)]));
+    const start = startingOrders(graph.routine);
     const meaning = meaningOf(ending.sentence, { layout, numbers, cards: starts.universe, start });
     return meaning.ok ? meaning.value.formula : meaning.error;
   };

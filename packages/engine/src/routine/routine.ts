@@ -1,5 +1,6 @@
 import type { Range } from '../base/diagnostic.ts';
 import type { Card } from '../cards/card.ts';
+import type { Sentence } from '../claims/sentence.ts';
 import type { Args, NumberRef } from '../phrases/values.ts';
 
 /** One card as it lies at the start. */
@@ -98,15 +99,7 @@ export interface IfStep extends Origin {
 
 export type Step = MoveStep | RepeatStep | EitherStep | EachStep | IfStep;
 
-/** A sentence of the ending: a claim with its blanks, or a combination. */
-export type Sentence =
-  | { readonly says: 'claim'; readonly claim: string; readonly args: Args }
-  | { readonly says: 'and' | 'or'; readonly parts: readonly Sentence[] }
-  | { readonly says: 'not'; readonly part: Sentence }
-  | { readonly says: 'if'; readonly when: Sentence; readonly then: Sentence }
-  | { readonly says: 'exactly when'; readonly left: Sentence; readonly right: Sentence }
-  /** The part holds after some cut of the pile, or of the pile turned over. */
-  | { readonly says: 'up to'; readonly by: 'cut' | 'turn'; readonly pile: string; readonly part: Sentence };
+export type { Sentence };
 
 export interface Ending {
   /** As the note writes it, for people. */

@@ -70,3 +70,14 @@ export function startsOf(routine: Routine): Starts {
     },
   };
 }
+
+/** The cards of each pile at the start, top first, where the set-up settles their order. */
+export function startingOrders(routine: Routine): Record<string, readonly number[]> {
+  const { piles, freedoms } = routine.setUp;
+  const open = new Set(freedoms.flatMap((freedom) => (freedom.free === 'order' ? [freedom.pile] : [])));
+  return Object.fromEntries(
+    piles
+      .filter((pile) => !open.has(pile.name))
+      .map((pile) => [pile.name, pile.cards.map((lying) => lying.card)]),
+  );
+}
