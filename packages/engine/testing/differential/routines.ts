@@ -131,6 +131,9 @@ export class Maker {
       for (let again = 0; again < 5; again++) {
         const args = makeArgs(dice.of(move.phrases), move.defaults, scope, dice);
         if ((move.check?.(args) ?? []).length > 0) continue;
+        const names = move.brings?.(args)?.numbers ?? [];
+        // No sentence gives a number a new value while it speaks of it.
+        if (names.some((name) => JSON.stringify(args).includes(`{"var":"${name}"}`))) continue;
         const step: MoveStep = {
           do: 'move',
           move: move.id,
@@ -196,7 +199,7 @@ const WEIGHTS: Readonly<Record<Needs, readonly [number, number]>> = {
 const NEEDS = MOVES.map((move): { needs: Needs | undefined; plain: number } => ({
   needs: needsOf(move.phrases[0].template),
   // What names something for later comes up more often.
-  plain: move.phrases.some(({ parts }) => names(parts)) ? 20 : 10,
+  plain: move.phrases.some(({ parts }) => namesSomething(parts)) ? 20 : 10,
 }));
 
 function needsOf(template: string): Needs | undefined {
@@ -230,9 +233,9 @@ function weightsIn({ there, sizes, marks, cards }: Scope): number[] {
   return NEEDS.map(({ needs, plain }) => (needs === undefined ? plain : WEIGHTS[needs][met[needs] ? 0 : 1]));
 }
 
-function names(parts: readonly Part[]): boolean {
+function namesSomething(parts: readonly Part[]): boolean {
   return parts.some((part) => {
     if (part.part === 'blank') return part.type === 'newname';
-    return (part.part === 'either' || part.part === 'optional') && part.ways.some(names);
+    return (part.part === 'either' || part.part === 'optional') && part.ways.some(namesSomething);
   });
 }
