@@ -37,26 +37,34 @@ function centred(value: number, p: number): number {
 export function plainest(terms: readonly EquationTerm[], total: number, p: number): Equation {
   if (p === 2) return { p, whole: false, terms, total: total & 1 };
   let best: Equation | undefined;
-  let least = Infinity;
+  let smallest = Infinity;
   for (const scale of new Set([1, ...terms.map(({ coef }) => inverse(coef, p))])) {
     const scaled = terms.map((term) => ({ ...term, coef: centred(term.coef * scale, p) }));
     const sum = scaled.reduce((all, { coef }) => all + Math.abs(coef), 0);
-    if (sum >= least) continue;
-    least = sum;
+    if (sum >= smallest) continue;
+    smallest = sum;
     best = { p, whole: false, terms: scaled, total: centred(total * scale, p) };
   }
   if (best === undefined) return { p, whole: false, terms, total: centred(total, p) };
-  // The total may be any of those alike modulo p; only one of them can be within reach when it is exact.
-  const reach = (isLow: boolean): number =>
-    best.terms.reduce(
-      (all, { coef, trait }) => all + coef * (coef > 0 === isLow ? trait.least : trait.most),
-      0,
-    );
-  const [low, high] = [reach(true), reach(false)];
-  let whole = best.total;
-  whole += p * Math.ceil((low - whole) / p);
-  if (whole <= high && whole + p > high) return flipped({ ...best, whole: true, total: whole });
+  // The total may be any of those alike modulo p: when one only is within reach, the equation says so in whole numbers. When none
+  // is, no table can meet it, which one out of reach says as well.
+  const [low, high] = reachOf(best.terms);
+  const least = best.total + p * Math.ceil((low - best.total) / p);
+  if (least + p > high) return flipped({ ...best, whole: true, total: least });
   return flipped(best);
+}
+
+/** Least and greatest that the sum of some terms can be. */
+function reachOf(terms: readonly EquationTerm[]): readonly [number, number] {
+  const reach = (isLow: boolean): number =>
+    terms.reduce((all, { coef, trait }) => all + coef * (coef > 0 === isLow ? trait.least : trait.most), 0);
+  return [reach(true), reach(false)];
+}
+
+/** True when no table whatever meets the equation. */
+export function isHopeless({ whole, terms, total }: Equation): boolean {
+  const [low, high] = reachOf(terms);
+  return whole && (total < low || total > high);
 }
 
 /** More is said on the left than on the right; where both say as much, the first place comes first. */

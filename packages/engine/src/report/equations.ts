@@ -1,5 +1,5 @@
 import type { Layout } from '../pictures/layout.ts';
-import { plainest, type Equation } from './equation.ts';
+import { isHopeless, plainest, type Equation } from './equation.ts';
 import { groupEquations } from './group-equations.ts';
 import { grouped } from './grouped.ts';
 import { alikeIn } from './likeness.ts';
@@ -35,22 +35,19 @@ export function statementsOf(
     });
     return { weights, totals };
   };
+  const impossible = (): Statement => ({
+    words: 'the impossible: however the cards lie, some choice spoils it',
+    equations: rows.flatMap((row) => equationsOf(asRow(row), naming)),
+  });
   const leftovers = contradict(rows, counted, p).map(asRow);
-  if (leftovers.some(({ totals }) => totals.some((total) => total !== 0)))
-    return [
-      {
-        words: 'the impossible: however the cards lie, some choice spoils it',
-        equations: rows.flatMap((row) => equationsOf(asRow(row), naming)),
-      },
-    ];
+  if (leftovers.some(({ totals }) => totals.some((total) => total !== 0))) return [impossible()];
   const full = sparser(rows, counted, p)
     .map(asRow)
     .filter(({ weights }) => weights.length > 0);
-  if (p !== 2 || d !== 1)
-    return groupEquations(
-      full.flatMap((row) => equationsOf(row, naming)),
-      layout,
-    );
+  if (p !== 2 || d !== 1) {
+    const equations = full.flatMap((row) => equationsOf(row, naming));
+    return equations.some(isHopeless) ? [impossible()] : groupEquations(equations, layout);
+  }
   const some = (n: number): Row[] => full.filter(({ weights }) => weights.length === n);
   return [
     ...fixed(some(1), layout, naming),

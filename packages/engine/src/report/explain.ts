@@ -1,5 +1,9 @@
 import type { Card } from '../cards/card.ts';
 import { showCard } from '../cards/show.ts';
+import { claimById } from '../claims/index.ts';
+import type { Exit } from '../claims/claim.ts';
+import { meaningOf } from '../claims/sentence.ts';
+import type { Sentence } from '../routine/routine.ts';
 import { holds, type Formula, type Measure, type SlotView, type Term } from '../claims/formula.ts';
 import { printPile } from '../phrases/blanks/pile.ts';
 import type { Layout } from '../pictures/layout.ts';
@@ -16,8 +20,39 @@ export interface Scene {
 // More cards than that are counted, not named.
 const MOST_NAMED = 6;
 
-/** How a table falls short of a formula that is false on it; one sentence without a full stop. */
-export function explain(formula: Formula, scene: Scene): string {
+/**
+ * How a table falls short of a sentence that is false on it, without a full stop. A claim is explained by its own counts, before they
+ * are put together into the shortest equation.
+ */
+export function explainSentence(sentence: Sentence, exit: Exit, scene: Scene): string {
+  const fails = (part: Sentence): boolean => {
+    const meaning = meaningOf(part, exit);
+    return meaning.ok && !holds(meaning.value.formula, scene.table);
+  };
+  switch (sentence.says) {
+    case 'claim': {
+      const meaning = claimById(sentence.claim).meaning(sentence.args, exit);
+      return meaning.ok ? explain(meaning.value.formula, scene) : '';
+    }
+    case 'and': {
+      const [first, ...others] = sentence.parts.filter(fails);
+      const more = others.length === 0 ? '' : `; ${others.length} more of its parts fail`;
+      return first === undefined ? '' : explainSentence(first, exit, scene) + more;
+    }
+    case 'if':
+      return `the condition is met, yet ${explainSentence(sentence.then, exit, scene)}`;
+    case 'or':
+    case 'not':
+    case 'exactly when':
+    case 'up to': {
+      const meaning = meaningOf(sentence, exit);
+      return meaning.ok ? explain(meaning.value.formula, scene) : '';
+    }
+  }
+}
+
+/** How a table falls short of a formula that is false on it. */
+function explain(formula: Formula, scene: Scene): string {
   switch (formula.is) {
     case 'known':
       return 'it speaks of something that is not there';

@@ -4,7 +4,7 @@ import { meaningOf } from '../claims/sentence.ts';
 import type { Graph } from '../routine/graph.ts';
 import type { Starts } from '../routine/starts.ts';
 import { slotView } from '../routine/table.ts';
-import { explain } from './explain.ts';
+import { explainSentence } from './explain.ts';
 import type { Standing } from './runs.ts';
 
 /** How one sentence of the ending stands on one table. */
@@ -25,12 +25,13 @@ export function judge(graph: Graph, starts: Starts, at: Standing): Judged[] {
     routine.setUp.piles.map((pile) => [pile.name, pile.cards.map((lying) => lying.card)]),
   );
   const table = slotView(at.table, graph);
+  const exit = { layout, numbers, cards: starts.universe, start };
   return routine.endings.map(({ text, sentence }): Judged => {
-    const meaning = meaningOf(sentence, { layout, numbers, cards: starts.universe, start });
+    const meaning = meaningOf(sentence, exit);
     if (!meaning.ok) return { text, holds: undefined, shows: '', trouble: meaning.error };
     const { formula } = meaning.value;
     const isTrue = holds(formula, table);
-    const shows = isTrue ? '' : explain(formula, { table, layout, cards: starts.universe });
+    const shows = isTrue ? '' : explainSentence(sentence, exit, { table, layout, cards: starts.universe });
     return { text, holds: isTrue, shows, trouble: undefined };
   });
 }

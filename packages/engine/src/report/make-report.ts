@@ -1,8 +1,6 @@
 import type { Decision, Failure, SentenceDecision } from '../proving/decision.ts';
 import type { Trouble } from '../base/diagnostic.ts';
 import type { Key } from '../moves/move.ts';
-import type { Step } from '../routine/routine.ts';
-import { sayControl } from './choices.ts';
 import { coverageOf, type Coverage } from './coverage.ts';
 import { judge } from './judge.ts';
 import { performanceOf } from './performance.ts';
@@ -12,9 +10,9 @@ import type {
   ReadingData,
   Report,
   ReportVerdict,
-  RuleData,
   SentenceReport,
 } from './report.ts';
+import { ruleData } from './rule.ts';
 import { runsOf, takeEdge, waysOn, type Standing } from './runs.ts';
 import { counted, sayDecisions, sayMethod, sayPerformances, sayTrials } from './words.ts';
 
@@ -95,7 +93,7 @@ function sentenceReport(
     why: whyOf(decision, sentence, failed, coverage, describe),
     failure: failed,
     trials: trials ?? null,
-    rule: rule === undefined ? null : ruleData(decision, rule, text),
+    rule: rule === undefined ? null : ruleData(decision.graph, rule, text),
     tables: states,
     equations: rows,
   };
@@ -178,33 +176,4 @@ function choicesOf({ graph }: Decision, { start, path }: Failure['way']): Key[] 
     at = takeEdge(at, edge);
   }
   return keys;
-}
-
-function ruleData(
-  { graph }: Decision,
-  rule: NonNullable<SentenceDecision['rule']>,
-  text: string,
-): RuleData[] {
-  const steps = new Map(allSteps(graph.routine.steps).map((step) => [step.number, step]));
-  return rule.map(({ step: number, when, key }) => {
-    const step = steps.get(number);
-    const words = step === undefined ? '' : sayControl(step, key, text);
-    return { step: number, when, key, choice: words === '' ? String(key) : words };
-  });
-}
-
-function allSteps(steps: readonly Step[]): Step[] {
-  return steps.flatMap((step): Step[] => {
-    switch (step.do) {
-      case 'move':
-        return [step];
-      case 'repeat':
-      case 'each':
-        return [step, ...allSteps(step.body)];
-      case 'either':
-        return [step, ...allSteps(step.branches.flat())];
-      case 'if':
-        return [step, ...allSteps([...step.then, ...step.otherwise])];
-    }
-  });
 }
