@@ -167,12 +167,13 @@ function readSettings(r: Reader, draft: Draft, joint: Joint): boolean {
     return true;
   }
   const from = all && setting.sets === 'order' ? 0 : reachOf(draft, to, setting);
-  if (from > to) {
+  const isRepeated = draft.spans.some(
+    (span) => span.setting.sets === setting.sets && span.from === from && span.to === to,
+  );
+  if (from > to || isRepeated) {
     r.tell('set-up-said-twice', range, { what: setting.sets });
     return true;
   }
-  if (all && setting.sets === 'order')
-    draft.spans.splice(0, draft.spans.length, ...draft.spans.filter((span) => span.setting.sets !== 'order'));
   draft.spans.push({ from, to, setting, range });
   if (!all && !these) noteReach(r, { from, to, setting, range }, joint, start, parts);
   return true;

@@ -35,12 +35,24 @@ function printRuns(line: PileLine): string {
   line.runs.forEach(({ what }, k) => {
     if (k > 0) text += line.starts.includes(k) ? ', then ' : ', ';
     text += printWhat(what);
-    for (const { from, to, setting } of inOrder(line.spans.filter((span) => span.to === k))) {
-      text += joint(line, from < to || isOfLast(what, setting), what) + printSetting(setting);
+    for (const span of inOrder(line.spans.filter(({ to }) => to === k))) {
+      const several = span.from < span.to || isOfLast(what, span.setting);
+      text += (reachesOver(span, line) ? ', all ' : joint(line, several, what)) + printSetting(span.setting);
     }
   });
   for (const setting of line.all) text += `, all ${printSetting(setting)}`;
   return line.packs > 1 ? `${text}, from ${['two', 'three', 'four'][line.packs - 2]} packs` : text;
+}
+
+/** Whether words speak of runs of which the like was said before: only `all` reaches over that. */
+function reachesOver(span: Span, { spans }: PileLine): boolean {
+  return spans.some(
+    (other) =>
+      other !== span &&
+      other.setting.sets === span.setting.sets &&
+      span.from <= other.from &&
+      other.to <= span.to,
+  );
 }
 
 /** What stands between a run and words about it, or about several runs or members when `several`. */

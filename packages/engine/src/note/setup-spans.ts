@@ -63,6 +63,10 @@ export function orders(line: PileLine, starts: readonly number[]): Stretch[] {
   if (line.all.some(({ sets }) => sets === 'order')) return [{ from: 0, count: total }];
   return line.spans
     .filter(({ setting }) => setting.sets === 'order')
+    .filter(
+      (span, _k, all) =>
+        !all.some((other) => other !== span && other.from <= span.from && span.to <= other.to),
+    )
     .map(({ from, to }) => ({ from: starts[from], count: starts[to + 1] - starts[from] }))
     .filter(({ count }) => count > 0);
 }
