@@ -34,6 +34,7 @@ export function knowledge(lines: readonly AttributeLine[], own: Iterable<string>
     const attributes = of(ref);
     return tests.every(({ attribute, value }) => attributes[attribute] === value);
   };
+  const pips = new Map<string, readonly PipCard[]>();
   const common = new Map<string, Readonly<Attributes> | null>();
   return {
     of,
@@ -48,7 +49,15 @@ export function knowledge(lines: readonly AttributeLine[], own: Iterable<string>
       }
       return found;
     },
-    pips: (tests) => PACK.filter((_card, i) => passes(pack[i], tests)),
+    pips(tests) {
+      const key = JSON.stringify(tests);
+      let found = pips.get(key);
+      if (found === undefined) {
+        found = PACK.filter((_card, i) => passes(pack[i], tests));
+        pips.set(key, found);
+      }
+      return found;
+    },
   };
 }
 

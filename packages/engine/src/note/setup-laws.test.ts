@@ -137,10 +137,10 @@ describe('read and print', () => {
         expect(errors(again)).toEqual(errors(reading));
         expect(isClean ? meaning(again) : null).toEqual(isClean ? meaning(reading) : null);
       }),
-      { numRuns: 800 },
+      { numRuns: 400 },
     );
     // The pieces are chosen so that the law speaks of something.
-    expect(clean).toBeGreaterThan(80);
+    expect(clean).toBeGreaterThan(40);
   });
 
   test('a set-up written out card by card reads as the same piles with the same freedoms', () => {
@@ -159,9 +159,9 @@ describe('read and print', () => {
         expect(again.setUp.piles).toEqual(reading.setUp.piles);
         expect(byPlace(again.setUp.freedoms)).toEqual(byPlace(reading.setUp.freedoms));
       }),
-      { numRuns: 150 },
+      { numRuns: 80 },
     );
-    expect(clean).toBeGreaterThan(100);
+    expect(clean).toBeGreaterThan(60);
   });
 });
 
@@ -212,7 +212,7 @@ describe('hostile text', () => {
         const printed = printSetUp(reading);
         expect(printSetUp(readSetUp(items(...printed)))).toEqual(printed);
       }),
-      { numRuns: 600 },
+      { numRuns: 300 },
     );
   });
 
@@ -267,5 +267,5 @@ describe('hostile text', () => {
     const reading = readSetUp(items(...texts));
     expect(reading.piles.length).toBeLessThanOrEqual(MOST_PILES);
     expect(reading.lines).toHaveLength(20_000);
-  }, 5_000);
+  }, 20_000);
 });
