@@ -23,6 +23,7 @@ export const choosePile = defineMove<ChoosePileArgs>({
   synonyms: ['point to a pile'],
   brings: ({ call }) => ({ numbers: [call] }),
   check: ({ call }) => badName(call),
+  open: true,
   options({ stem, call }, view) {
     const piles = numberedPiles(stem, view.layout);
     if (piles.length === 0) return stuck('no-piles', { stem });

@@ -26,6 +26,7 @@ export const crossOut = defineMove<CrossOutArgs>({
   synonyms: ['cross out rows and columns'],
   brings: ({ to, away }) => ({ piles: named(to, away) }),
   check: ({ to, away }) => (same(to, away) ? [trouble('pile-twice')] : []),
+  open: true,
   options(args, view) {
     const to = pileName(args.to, view);
     const away = pileName(args.away, view);

@@ -30,6 +30,7 @@ export const foldLayout = defineMove<FoldLayoutArgs>({
     'In the end the face of a card tells only the parity of its row plus column. A diagonal move or a closed gap breaks this.',
   synonyms: ['letter fold', 'rug fold'],
   brings: ({ to }) => ({ piles: named(to) }),
+  open: true,
   options(args, view) {
     const cells = cellsOf(view.layout);
     if (cells.length === 0) return stuck('no-layout');

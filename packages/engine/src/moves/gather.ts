@@ -74,6 +74,7 @@ export const gather = defineMove<GatherArgs>({
         ];
     }
   },
+  open: true,
   options(args, view) {
     const piles = numberedPiles(stemOf(args.plural), view.layout);
     const to = pileName(args.to, view);

@@ -103,10 +103,10 @@ export interface Move<A extends Args = Args> {
   readonly readings?: (args: A) => readonly Reading[];
   readonly looks?: Looking<A>;
   /**
-   * True when the choice is made known by its nature: named, pointed to, said. The performer may then build on it, unless the
-   * sentence says it is secret.
+   * True when the choice is made known by its nature: named, pointed to, said, or plain to see on the table. The performer may then
+   * build on it, unless the sentence says it is secret. A function where that depends on the wording.
    */
-  readonly open?: boolean;
+  readonly open?: boolean | ((args: A) => boolean);
   /** Every way on at this moment, plainest first. Pure: the same view gives the same options. */
   readonly options: (args: A, view: View) => readonly Option[] | Stuck;
   /**
@@ -140,6 +140,11 @@ export function stuck(code: string, facts: Facts = {}): Stuck {
 
 export function isStuck(options: readonly Option[] | Stuck): options is Stuck {
   return 'stuck' in options;
+}
+
+/** Whether a choice at this move is known to everybody where the sentence does not say. */
+export function isOpenByNature({ open = false }: Move, args: Args): boolean {
+  return typeof open === 'boolean' ? open : open(args);
 }
 
 export function numberOf(ref: NumberRef, view: Pick<View, 'numbers'>): number {

@@ -9,8 +9,12 @@ type NameNumberArgs = {
   from: NumberRef;
   to: NumberRef;
   kind: 'a number' | 'an even number' | 'an odd number';
+  how: 'names' | 'thinks of';
   call: string;
 };
+
+export const HOW = '(the spectator|they|) {how=names~name~chooses~choose|thinks of~think of}';
+const WHAT = '{kind=a number~any number|an even number~any even number|an odd number~any odd number}';
 
 /** More branches than a routine can carry through all its steps. */
 const MOST_NUMBERS = 1000;
@@ -36,23 +40,19 @@ export const nameNumber = defineMove<NameNumberArgs>({
   title: 'name a number',
   phrases: [
     phrase(
-      '(the spectator names|the spectator chooses|the spectator thinks of|they name|name|choose|think of) ' +
-        '{kind=a number~any number|an even number~any even number|an odd number~any odd number} ' +
-        '(from {from:number} to {to:number}|between {from:number} and {to:number}), call it {call:newname}',
+      `${HOW} ${WHAT} (from {from:number} to {to:number}|between {from:number} and {to:number}), call it {call:newname}`,
     ),
-    phrase(
-      '(the spectator names|the spectator chooses|the spectator thinks of|they name|name|choose|think of) {kind=a number~any number|an even number~any even number|an odd number~any odd number}, ' +
-        '{from:number} to {to:number}, call it {call:newname}',
-    ),
+    phrase(`${HOW} ${WHAT}, {from:number} to {to:number}, call it {call:newname}`),
     phrase('(the spectator rolls|roll) a die, call (it|the number) {call:newname}', {
       from: 1,
       to: 6,
       kind: 'a number',
+      how: 'names',
     }),
   ],
-  defaults: { kind: 'a number' },
+  defaults: { kind: 'a number', how: 'names' },
   help: 'A number is named within these bounds, both of which count, and later sentences may use its name.',
-  caution: 'Every number in the range must work. A secret number is of no use to the performer.',
+  caution: 'Every number in the range must work. A number only thought of is of no use to the performer.',
   synonyms: ['think of a number', 'roll a die'],
   brings: ({ call }) => ({ numbers: [call] }),
   check(args) {
@@ -67,13 +67,14 @@ export const nameNumber = defineMove<NameNumberArgs>({
         : [];
     return [...badName(call), ...empty, ...many];
   },
+  open: ({ how }) => how === 'names',
   options(args, view) {
     const numbers = open(args, view);
     if (numbers.length === 0)
       return stuck('no-number-between', { from: numberOf(args.from, view), to: numberOf(args.to, view) });
     return decided(numbers.map((n) => ({ key: n, actions: [], next: null, set: { [args.call]: n } })));
   },
-  say: (_args, [n]) => `names ${n}`,
+  say: ({ how }, [n]) => `${how} ${n}`,
   examples: [
     {
       before: '1 2 3',
@@ -86,6 +87,12 @@ export const nameNumber = defineMove<NameNumberArgs>({
       sentence: 'The spectator names an even number between 3 and 8, call it secret.',
       choices: [6],
       after: 'secret = 6; 1',
+    },
+    {
+      before: '1',
+      sentence: 'The spectator thinks of a number from 1 to 3, call it N.',
+      choices: [3],
+      after: 'n = 3; 1',
     },
     { before: '1', sentence: 'Roll a die, call it K.', choices: [5], after: 'k = 5; 1' },
   ],

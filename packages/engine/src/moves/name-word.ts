@@ -3,9 +3,9 @@ import { lettersIn } from '../phrases/blanks/spot.ts';
 import { phrase } from '../phrases/phrase.ts';
 import { decided } from './handling.ts';
 import { defineMove } from './move.ts';
-import { badName } from './name-number.ts';
+import { badName, HOW } from './name-number.ts';
 
-type NameWordArgs = { words: readonly string[]; call: string };
+type NameWordArgs = { words: readonly string[]; how: 'names' | 'thinks of'; call: string };
 
 /** P41: one of several words is named; its number of letters is kept for later steps. */
 export const nameWord = defineMove<NameWordArgs>({
@@ -13,13 +13,8 @@ export const nameWord = defineMove<NameWordArgs>({
   procedures: ['P41'],
   hands: 'choose',
   title: 'name a word',
-  phrases: [
-    phrase(
-      '(the spectator names|the spectator chooses|the spectator thinks of|name|choose|think of) [one of] {words:words}, ' +
-        'call the number of [its] letters {call:newname}',
-    ),
-  ],
-  defaults: {},
+  phrases: [phrase(`${HOW} [one of] {words:words}, ` + 'call the number of [its] letters {call:newname}')],
+  defaults: { how: 'names' },
   help: 'One of these words is named; later sentences may deal or move a card for each of its letters. Spaces count nothing.',
   caution: 'Only the number of letters is kept. Words of one length lead to the same.',
   synonyms: ['spell a word named'],
@@ -28,9 +23,10 @@ export const nameWord = defineMove<NameWordArgs>({
     ...badName(call),
     ...(new Set(words).size === words.length ? [] : [trouble('word-twice')]),
   ],
+  open: ({ how }) => how === 'names',
   options: ({ words, call }) =>
     decided(words.map((text) => ({ key: text, actions: [], next: null, set: { [call]: lettersIn(text) } }))),
-  say: (_args, [text]) => `names "${text}"`,
+  say: ({ how }, [text]) => `${how} "${text}"`,
   examples: [
     {
       before: '1',

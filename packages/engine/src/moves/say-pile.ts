@@ -35,6 +35,7 @@ export const sayPile = defineMove<SayPileArgs>({
       return holds.map(({ n }) => n).join(' ');
     },
   },
+  open: true,
   options({ stem, mark, call }, view) {
     if (view.seen === undefined || view.seen === '') return stuck('in-no-pile', { mark, stem });
     const piles = String(view.seen).split(' ').map(Number);

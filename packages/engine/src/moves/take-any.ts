@@ -15,7 +15,7 @@ export const takeAny = defineMove<TakeAnyArgs>({
   title: 'take any cards',
   phrases: [
     phrase(
-      '(take|remove|draw|pick|take out|pick out) any {count:number} cards [(from|of) {pile:pile}] [(to|onto) {to:newpile}]',
+      '(take|remove|draw|pick|picks|takes|removes|draws|take out|pick out) any {count:number} cards [(from|of) {pile:pile}] [(to|onto) {to:newpile}]',
     ),
     phrase(
       '(take|remove|draw|take out|pick out) {some:cards} from anywhere [in {pile:pile}] [(to|onto) {to:newpile}]',

@@ -1,17 +1,19 @@
 import { Budget } from '../base/budget.ts';
 import { trouble, type Trouble } from '../base/diagnostic.ts';
-import { holds, readsOf, type SlotView } from '../claims/formula.ts';
+import { holds, readsOf } from '../claims/formula.ts';
 import { BudgetEnded } from '../routine/graph.ts';
-import type { Ending, MoveStep, Step } from '../routine/routine.ts';
+import type { Ending, Step } from '../routine/routine.ts';
+import { innerSteps, knownByNature, moveSteps, type Known } from '../routine/sight.ts';
 import { seenAt } from '../routine/table.ts';
-import { moveById } from '../moves/index.ts';
-import { Beliefs, type Known } from './beliefs.ts';
+import { Beliefs } from './beliefs.ts';
 import { classesOf } from './classes.ts';
 import { looksOf } from './decide-exact.ts';
-import type { SentenceDecision } from './decision.ts';
-import { solveGame, type GameResult } from './game.ts';
+import type { Reads, SentenceDecision } from './decision.ts';
+import { solveGame, type Loss } from './game.ts';
 import { NOTHING, undecided, type Meanings, type Question } from './question.ts';
+import type { Way } from './exact.ts';
 import type { Region } from './region.ts';
+import { reachedBy, ruleLines, type RuleLine } from './rule.ts';
 
 /** Whether the performer has a real choice somewhere; a step of the performer that leaves none is no choice. */
 export function isGame(question: Question, region: Region | undefined): boolean {
@@ -26,80 +28,129 @@ export function isGame(question: Question, region: Region | undefined): boolean 
 }
 
 function performerSteps(steps: readonly Step[]): Step[] {
-  return steps.flatMap((step): Step[] => {
-    switch (step.do) {
-      case 'move':
-        return step.who === 'performer' ? [step] : [];
-      case 'repeat':
-        return [...(step.who === 'performer' ? [step] : []), ...performerSteps(step.body)];
-      case 'either':
-        return [...(step.who === 'performer' ? [step] : []), ...step.branches.flatMap(performerSteps)];
-      case 'each':
-        return performerSteps(step.body);
-      case 'if':
-        return performerSteps([...step.then, ...step.otherwise]);
-    }
-  });
+  return steps.flatMap((step): Step[] => [
+    ...('who' in step && step.who === 'performer' ? [step] : []),
+    ...(step.do === 'move' ? [] : performerSteps(innerSteps(step))),
+  ]);
 }
 
-/** Named, pointed to or said openly, and not said to be secret. */
-export const knownByNature: Known = (step) =>
-  !step.secret && (step.open === true || moveById(step.move).open === true);
+export interface Asked {
+  readonly ending: Ending;
+  readonly meanings: Meanings;
+}
 
 /**
- * Sentences of a routine in which the performer chooses: one rule must serve all of them. Where there is none, each is
- * judged alone, and a sentence for which a rule would exist if some secret were known says which.
+ * Sentences of a routine in which the performer chooses: one rule must serve all of them. `plain` judges a sentence as if all
+ * choices were the spectators': what then holds needs no rule. Of the others as many as possible are kept together, first come,
+ * first served; a sentence for which a rule would exist if some secret were known says which.
  */
 export function decideGame(
   question: Question,
-  endings: readonly { readonly ending: Ending; readonly meanings: Meanings }[],
+  asked: readonly Asked[],
+  plain: (asked: Asked) => SentenceDecision | undefined,
 ): SentenceDecision[] {
-  const all = play(
-    question,
-    endings.map((e) => e.meanings),
-    knownByNature,
-  );
-  if (all !== null && 'won' in all && all.won)
-    return endings.map(({ ending }) => ({
-      ...NOTHING,
-      ending,
-      verdict: 'proved',
-      method: 'rule',
-      rule: all.rule,
-      states: all.beliefs,
-    }));
-  const alone = endings.map(({ ending, meanings }): SentenceDecision => {
-    const result = play(question, [meanings], knownByNature);
-    const base = { ...NOTHING, ending, method: 'rule' } as const;
-    if (meanings.trouble !== undefined) return { ...base, verdict: 'undecided', reason: meanings.trouble };
-    if (result === null) return undecided(ending, trouble('budget-rule'));
-    if (result.won) return { ...base, verdict: 'proved', rule: result.rule, states: result.beliefs };
-    const failure = { way: result.way, stuck: result.stuck, shortest: false };
-    return {
-      ...base,
-      verdict: 'refuted',
-      failure,
-      states: result.beliefs,
-      reason: missingSecret(question, meanings),
-    };
+  const decisions = asked.map((one) => {
+    const decision = plain(one);
+    return decision?.verdict === 'proved' ||
+      decision?.verdict === 'empty' ||
+      one.meanings.trouble !== undefined
+      ? decision
+      : undefined;
   });
-  // Each has a rule, all together have none: the last cannot be kept beside the others.
-  if (all !== null && !all.won && alone.length > 1 && alone.every((one) => one.verdict === 'proved'))
-    return alone.map((one, i) =>
-      i < alone.length - 1
-        ? one
-        : {
-            ...one,
-            verdict: 'refuted',
-            failure: { way: all.way, stuck: all.stuck, shortest: false },
-            reason: trouble('no-common-rule'),
-          },
-    );
-  return alone;
+  const open = asked.filter((_, i) => decisions[i] === undefined);
+  const together = play(question, open);
+  const ruled =
+    together !== null && together.won ? { played: together, kept: open } : keptTogether(question, open);
+  return asked.map((one, i): SentenceDecision => {
+    const { ending, meanings } = one;
+    const decided = decisions[i];
+    if (decided !== undefined) return decided;
+    if (meanings.trouble !== undefined) return undecided(ending, meanings.trouble);
+    if (ruled.kept.includes(one) && ruled.played !== null) return proved(question, one, ruled.played);
+    return alone(question, one, ruled.kept);
+  });
 }
 
-/** Null when the budget ended first. */
-function play(question: Question, all: readonly Meanings[], known: Known): GameResult | null {
+/** One sentence after another is added as long as there is still a rule for all. */
+function keptTogether(question: Question, open: readonly Asked[]): { played: Won | null; kept: Asked[] } {
+  let kept: Asked[] = [];
+  let played: Won | null = null;
+  if (open.length < 2) return { played, kept };
+  for (const one of open) {
+    const more = play(question, [...kept, one]);
+    if (more === null || !more.won) continue;
+    kept = [...kept, one];
+    played = more;
+  }
+  return { played, kept };
+}
+
+function proved(question: Question, { ending, meanings }: Asked, played: Won): SentenceDecision {
+  const base = { ...NOTHING, ending, method: 'rule', states: played.beliefs, reads: played.reads } as const;
+  const why = emptiness(meanings, ending, played);
+  if (why !== undefined) return { ...base, verdict: 'empty', reason: why };
+  return { ...base, verdict: 'proved', rule: played.rule };
+}
+
+/** A sentence that is not among those that hold together. */
+function alone(question: Question, asked: Asked, kept: readonly Asked[]): SentenceDecision {
+  const { ending, meanings } = asked;
+  const played = play(question, [asked]);
+  if (played === null) return undecided(ending, trouble('budget-rule'));
+  if (meanings.trouble !== undefined) return undecided(ending, meanings.trouble);
+  const refuted = { ...NOTHING, ending, method: 'rule', verdict: 'refuted', states: played.beliefs } as const;
+  if (!played.won) {
+    const { loss } = played;
+    const stuck = loss.is === 'failure' ? played.stuck : lossTrouble(loss);
+    const failure = { way: loss.way, stuck, shortest: false };
+    return { ...refuted, failure, reason: missingSecret(question, asked) };
+  }
+  if (kept.length === 0) return proved(question, asked, played);
+  // The rule that serves the others does not serve this one, which a performance under their rule shows.
+  const theirs = play(question, kept, { also: asked });
+  const way = theirs !== null && theirs.won ? theirs.failing : undefined;
+  if (way === undefined) return undecided(ending, trouble('budget-rule'));
+  const failure = { way, stuck: undefined, shortest: false };
+  return { ...refuted, failure, reason: trouble('no-common-rule') };
+}
+
+function lossTrouble(loss: Exclude<Loss, { is: 'failure' }>): Trouble {
+  return loss.is === 'endless' ? trouble('rule-never-ends') : trouble('no-choice-fits', { step: loss.step });
+}
+
+interface Won {
+  readonly won: true;
+  readonly rule: readonly RuleLine[];
+  readonly beliefs: number;
+  readonly reads: Reads;
+  /** Exits that are reached under the rule, each with its tables. */
+  readonly ends: Ends;
+  /** A performance under the rule after which another sentence is false, where one was asked about. */
+  readonly failing: Way | undefined;
+}
+
+interface Lost {
+  readonly won: false;
+  readonly loss: Loss;
+  readonly stuck: Trouble | undefined;
+  readonly beliefs: number;
+}
+
+interface Ends {
+  readonly exits: ReadonlySet<number>;
+  /** Whether the condition of a sentence "if ..., then ..." is ever met. */
+  readonly met: (meanings: Meanings) => boolean;
+}
+
+interface How {
+  readonly known?: Known;
+  /** A sentence that need not hold, but is judged as well. */
+  readonly also?: Asked;
+}
+
+/** Whether one rule makes all these sentences true; null when the budget ended first. */
+function play(question: Question, all: readonly Asked[], how: How = {}): Won | Lost | null {
+  const { known = knownByNature, also } = how;
   const { graph, starts, limits } = question;
   const { attributes, bits } = looksOf(graph);
   try {
@@ -107,22 +158,49 @@ function play(question: Question, all: readonly Meanings[], known: Known): GameR
       const classes = classesOf(starts.universe, attributes, bits, graph);
       const beliefs = new Beliefs(graph, classes, known, new Budget(limits.states, limits.goOn));
       let more = false;
-      const holdsAt = (exit: number, table: SlotView): boolean =>
-        all.every((meanings) => {
-          const meaning = meanings.at(exit);
-          if (meaning === null) return false;
-          const reads = readsOf(meaning.formula);
+      const isTrue = ({ meanings }: Asked, state: number): boolean => {
+        const meaning = meanings.at(beliefs.load(state).id);
+        if (meaning === null) return false;
+        for (const formula of [meaning.formula, meaning.when]) {
+          if (formula === undefined) continue;
+          const reads = readsOf(formula);
           for (const name of reads.attributes)
             if (!attributes.has(name)) more = Boolean(attributes.add(name));
           for (const name of reads.bits) if (!bits.has(name)) more = Boolean(bits.add(name));
-          return !more && holds(meaning.formula, table);
-        });
-      const stuckReason = (state: number): Trouble | undefined => {
-        const here = beliefs.load(state);
-        return here.exit ? undefined : graph.waysFrom(here.id, seenAt(graph, here, beliefs.view)).stuck;
+        }
+        return !more && holds(meaning.formula, beliefs.view);
       };
-      const result = solveGame(beliefs, beliefs.begin(starts.all()), holdsAt, stuckReason);
-      if (!more) return result;
+      const first = beliefs.begin(starts.all());
+      const result = solveGame(beliefs, first, (belief) =>
+        belief.turn === 'end'
+          ? belief.states.find((state) => !all.every((one) => isTrue(one, state)))
+          : beliefs.stuckIn(belief),
+      );
+      if (more) continue;
+      const count = beliefs.all.length;
+      if (!result.won) {
+        const { loss } = result;
+        return { won: false, loss, stuck: stuckReason(question, beliefs, loss), beliefs: count };
+      }
+      const ends = [...reachedBy(first, result.branches, result.rule)].filter(
+        ([id]) => beliefs.all[id].turn === 'end',
+      );
+      const ended = ends.flatMap(([id, path]) => beliefs.all[id].states.map((state) => ({ state, path })));
+      const bad = also === undefined ? undefined : ended.find(({ state }) => !isTrue(also, state));
+      if (more) continue;
+      const met = (meanings: Meanings): boolean =>
+        ended.some(({ state }) => {
+          const when = meanings.at(beliefs.load(state).id)?.when;
+          return when === undefined || holds(when, beliefs.view);
+        });
+      return {
+        won: true,
+        rule: ruleLines(beliefs, first, result.branches, result.rule),
+        beliefs: count,
+        reads: { attributes: [...attributes].sort(), bits: [...bits].sort() },
+        ends: { exits: new Set(ended.map(({ state }) => beliefs.load(state).id)), met },
+        failing: bad === undefined ? undefined : beliefs.wayThrough(bad.path, bad.state),
+      };
     }
   } catch (error) {
     if (error instanceof BudgetEnded) return null;
@@ -130,31 +208,26 @@ function play(question: Question, all: readonly Meanings[], known: Known): GameR
   }
 }
 
+function stuckReason({ graph }: Question, beliefs: Beliefs, loss: Loss): Trouble | undefined {
+  if (loss.is !== 'failure') return undefined;
+  const here = beliefs.load(loss.state);
+  return here.exit ? undefined : graph.waysFrom(here.id, seenAt(graph, here, beliefs.view)).stuck;
+}
+
+/** Why a sentence that holds under a rule says nothing, if so. */
+function emptiness(meanings: Meanings, { sentence }: Ending, { ends }: Won): Trouble | undefined {
+  if (ends.exits.size === 0) return trouble('never-ends');
+  if ([...ends.exits].every((exit) => meanings.at(exit)?.vacuous === true)) return trouble('about-nothing');
+  return sentence.says === 'if' && !ends.met(meanings) ? trouble('never-when') : undefined;
+}
+
 /** The secret that every working rule would need, if making one hidden choice known would make a rule possible. */
-function missingSecret(question: Question, meanings: Meanings): Trouble | undefined {
-  const hidden = moveSteps(question.graph.routine.steps).filter(
-    (step) => step.who === 'spectator' && !knownByNature(step),
-  );
-  for (const secret of hidden) {
-    const told: Known = (step) => step.number === secret.number || knownByNature(step);
-    const result = play(question, [meanings], told);
+function missingSecret(question: Question, asked: Asked): Trouble | undefined {
+  for (const secret of moveSteps(question.graph.routine.steps)) {
+    if (knownByNature(secret)) continue;
+    const known: Known = (step) => step.number === secret.number || knownByNature(step);
+    const result = play(question, [asked], { known });
     if (result !== null && result.won) return trouble('needs-secret', { step: secret.number });
   }
   return undefined;
-}
-
-function moveSteps(steps: readonly Step[]): MoveStep[] {
-  return steps.flatMap((step): MoveStep[] => {
-    switch (step.do) {
-      case 'move':
-        return [step];
-      case 'repeat':
-      case 'each':
-        return moveSteps(step.body);
-      case 'either':
-        return step.branches.flatMap(moveSteps);
-      case 'if':
-        return moveSteps([...step.then, ...step.otherwise]);
-    }
-  });
 }

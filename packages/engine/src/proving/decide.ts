@@ -5,7 +5,7 @@ import { BudgetEnded, Graph } from '../routine/graph.ts';
 import type { Ending, Routine } from '../routine/routine.ts';
 import { worst, type Decision, type Failure, type SentenceDecision } from './decision.ts';
 import { decideExact, decideWithLooks } from './decide-exact.ts';
-import { decideGame, isGame } from './decide-game.ts';
+import { decideGame, isGame, type Asked } from './decide-game.ts';
 import { decideLinear } from './decide-linear.ts';
 import { countPerformances, cheapestPath } from './paths.ts';
 import { equationsOf } from './problem.ts';
@@ -47,19 +47,22 @@ export function decide(routine: Routine, limits: Limits = DEFAULT_LIMITS): Decis
     ending,
     meanings: new Meanings(ending.sentence, question),
   }));
-  const ruled = game ? decideGame(question, asked) : [];
-  for (const [i, { ending, meanings }] of asked.entries()) {
-    let decision: SentenceDecision | undefined;
+  // What holds whoever chooses needs no rule; so every sentence is first judged as if all choices were the spectators'.
+  const plain = ({ ending, meanings }: Asked): SentenceDecision | undefined => {
     try {
-      if (game) decision = ruled[i];
-      else if (looks) decision = decideWithLooks(question, ending, meanings);
-      else if (region !== undefined) {
-        if (stuck === null) stuck = cheapestStuck(question, region);
-        decision = decideWithoutLooks(question, region, ending, meanings, stuck);
-      }
+      if (looks) return decideWithLooks(question, ending, meanings);
+      if (region === undefined) return undefined;
+      if (stuck === null) stuck = cheapestStuck(question, region);
+      return decideWithoutLooks(question, region, ending, meanings, stuck);
     } catch (error) {
-      if (!(error instanceof BudgetEnded)) throw error;
+      if (error instanceof BudgetEnded) return undefined;
+      throw error;
     }
+  };
+  const ruled = game ? decideGame(question, asked, plain) : [];
+  for (const [i, one] of asked.entries()) {
+    const { ending, meanings } = one;
+    let decision = game ? ruled[i] : plain(one);
     if (meanings.trouble !== undefined) troubles.push({ ending, trouble: meanings.trouble });
     decision ??= undecided(ending, trouble('budget-graph', { work: budget.spent }));
     if (decision.verdict === 'undecided' && !game) decision = tryOut(question, meanings, decision);
