@@ -12,9 +12,12 @@ export default defineConfig({
   workers: 2,
   retries: 0,
   forbidOnly: process.env['CI'] !== undefined,
-  timeout: 30_000,
+  timeout: 60_000,
   // Fonts are drawn a little differently from machine to machine.
-  expect: { toHaveScreenshot: { maxDiffPixelRatio: 0.03, threshold: 0.3, animations: 'disabled' } },
+  expect: {
+    timeout: 15_000,
+    toHaveScreenshot: { maxDiffPixelRatio: 0.03, threshold: 0.3, animations: 'disabled' },
+  },
   reporter: [['list']],
   use: {
     baseURL: `http://localhost:${port}/`,
@@ -22,6 +25,7 @@ export default defineConfig({
     locale: 'en-GB',
     timezoneId: 'UTC',
     trace: 'off',
+    actionTimeout: 15_000,
     launchOptions: {
       executablePath: findChromium() ?? '',
       args: [

@@ -1,7 +1,7 @@
 import { useEffect } from 'react';
 import type { NoteRecord } from '../storage/records.ts';
 import { repository } from '../storage/repository.ts';
-import { createEngine, type Engine } from '../worker/client.ts';
+import { createEngine, engineName, type Engine } from '../worker/client.ts';
 
 /** A note on the shelf gets this many milliseconds of the engine's time; opened, it gets more. */
 const TIME = 5_000;
@@ -31,7 +31,7 @@ export function useVerdicts(notes: readonly NoteRecord[] | undefined): void {
 }
 
 function isUnread({ summary, revision }: NoteRecord): boolean {
-  return summary?.revision !== revision;
+  return summary?.revision !== revision || summary.engine !== engineName;
 }
 
 async function readOne(engine: Engine, { id, text, revision }: NoteRecord): Promise<void> {
@@ -39,5 +39,5 @@ async function readOne(engine: Engine, { id, text, revision }: NoteRecord): Prom
   if (found === undefined) return;
   const { report, digest } = found;
   const { verdict } = report;
-  await repository.saveSummary(id, { ...digest, revision, verdict, structures: [] });
+  await repository.saveSummary(id, { ...digest, engine: engineName, revision, verdict, structures: [] });
 }

@@ -2,16 +2,16 @@ import { check, DEFAULT_LIMITS, moments, MOVES, type Checked, type Limits } from
 import type { Bounds, Digest, Questions, QuestionName } from './protocol.ts';
 
 type Answers = {
-  readonly [Name in QuestionName]: (text: string, limits: Limits, engine: string) => Questions[Name];
+  readonly [Name in QuestionName]: (text: string, limits: Limits) => Questions[Name];
 };
 
 // Several questions about one text follow each other, so the last note stays checked.
 let last: Checked | undefined;
 
 const answers: Answers = {
-  check(text, limits, engine) {
+  check(text, limits) {
     last = check(text, limits);
-    return { report: last.report, digest: digestOf(last, engine) };
+    return { report: last.report, digest: digestOf(last) };
   },
   moments(text, limits) {
     if (last?.text !== text) last = check(text, limits);
@@ -22,7 +22,6 @@ const answers: Answers = {
 /**
  * Answers one question about a note.
  *
- * @param engine a name for the engine's version
  * @param clock milliseconds
  * @param progress told the work spent so far, now and then
  */
@@ -30,7 +29,6 @@ export function answer<Name extends QuestionName>(
   ask: Name,
   text: string,
   { time }: Bounds,
-  engine: string,
   clock: () => number,
   progress: (spent: number) => void,
 ): Questions[Name] {
@@ -44,13 +42,13 @@ export function answer<Name extends QuestionName>(
     }
     return now - started < time;
   };
-  return answers[ask](text, { ...DEFAULT_LIMITS, goOn }, engine);
+  return answers[ask](text, { ...DEFAULT_LIMITS, goOn });
 }
 
 /** Milliseconds between two words of progress. */
 const PROGRESS_APART = 100;
 
-function digestOf({ note, report, compiled }: Checked, engine: string): Digest {
+function digestOf({ note, report, compiled }: Checked): Digest {
   const ids = new Set<string>();
   const walk = (value: unknown): void => {
     if (Array.isArray(value)) value.forEach(walk);
@@ -61,7 +59,6 @@ function digestOf({ note, report, compiled }: Checked, engine: string): Digest {
   };
   walk(compiled.routine?.steps);
   return {
-    engine,
     cards: report.coverage?.cards ?? null,
     minutes: note.head.minutes,
     moves: MOVES.filter(({ id }) => ids.has(id)).map(({ title }) => title),

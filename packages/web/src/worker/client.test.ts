@@ -101,7 +101,6 @@ describe('what the thread answers', () => {
       'check',
       text,
       { time },
-      'engine-1',
       () => performance.now(),
       () => {},
     );
@@ -109,7 +108,7 @@ describe('what the thread answers', () => {
   test('a report, and what the shelf files the note under', () => {
     const { report, digest } = ask(NOTE);
     expect(report.verdict).toBe('proved');
-    expect(digest).toMatchObject({ engine: 'engine-1', cards: 8, minutes: 3 });
+    expect(digest).toMatchObject({ cards: 8, minutes: 3 });
     expect(digest.moves).toContain('complete cut');
     expect(digest.moves).toHaveLength(3);
   });
@@ -128,7 +127,6 @@ describe('what the thread answers', () => {
       'moments',
       NOTE,
       { time: 10_000 },
-      '',
       () => performance.now(),
       () => {},
     );
@@ -146,7 +144,6 @@ describe('what the thread answers', () => {
       'check',
       hard,
       { time: 5 },
-      '',
       () => (now += 10),
       () => {},
     );

@@ -1,4 +1,5 @@
 import type { Report } from '@foregone/engine';
+import workerUrl from './engine-worker.ts?worker&url';
 import type { Questions, QuestionName, Reply, Request } from './protocol.ts';
 
 export interface AskOptions {
@@ -22,6 +23,9 @@ export interface Engine {
 /** What a person waits for, in milliseconds, before an honest "undecided" is better. */
 const PATIENCE = 20_000;
 
+/** Names the engine that answers: its file, whose name changes with its content once it is built. */
+export const engineName = workerUrl.replace(/^.*\//, '');
+
 /** The part of `Worker` that is used. */
 export type WorkerLike = Pick<Worker, 'postMessage' | 'terminate'> & {
   onmessage: ((event: MessageEvent<Reply>) => void) | null;
@@ -29,7 +33,7 @@ export type WorkerLike = Pick<Worker, 'postMessage' | 'terminate'> & {
 };
 
 function startWorker(): WorkerLike {
-  return new Worker(new URL('./engine-worker.ts', import.meta.url), { type: 'module', name: 'engine' });
+  return new Worker(workerUrl, { type: 'module', name: 'engine' });
 }
 
 interface Open {

@@ -1,7 +1,6 @@
 import { answer } from './answer.ts';
 import type { Reply, Request } from './protocol.ts';
 
-const engine = new URL(import.meta.url).pathname.split('/').at(-1) ?? '';
 const reply = (message: Reply) => self.postMessage(message);
 
 self.addEventListener('message', ({ data }: MessageEvent<Request>) => {
@@ -11,7 +10,6 @@ self.addEventListener('message', ({ data }: MessageEvent<Request>) => {
       ask,
       text,
       bounds,
-      engine,
       () => performance.now(),
       (spent) => {
         reply({ id, kind: 'progress', spent });

@@ -2,8 +2,6 @@ import type { Report, Result, SentenceMoments, Trouble } from '@foregone/engine'
 
 /** What the shelf files a note under; see `NoteSummary` for the part that is kept. */
 export interface Digest {
-  /** Names the engine that answered: its file's name, which changes with its content. */
-  readonly engine: string;
   readonly cards: number | null;
   readonly minutes: number | null;
   /** Titles of the moves in the working, each once. */
