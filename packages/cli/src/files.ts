@@ -1,4 +1,4 @@
-import { readFileSync, statSync } from 'node:fs';
+import { readFileSync, statSync, writeFileSync } from 'node:fs';
 import type { Result } from '@foregone/engine';
 
 /** A file that was read, or why it could not be. */
@@ -33,7 +33,7 @@ export async function readTextFile(path: string): Promise<Result<ReadFile, Unrea
       bytes = readFileSync(path);
     }
   } catch (error) {
-    return failed(reasonOf(error as NodeJS.ErrnoException));
+    return failed(reasonOf(error));
   }
   if (bytes.includes(0)) return failed('is no text: it has bytes that no note has', false);
   try {
@@ -57,8 +57,24 @@ async function readStandardInput(): Promise<Uint8Array> {
   return Buffer.concat(chunks);
 }
 
-export function reasonOf(error: NodeJS.ErrnoException): string {
-  switch (error.code) {
+/** Writes a text file; why it could not be written, or undefined. */
+export function writeTextFile(path: string, text: string): string | undefined {
+  try {
+    writeFileSync(path, text);
+    return undefined;
+  } catch (error) {
+    const reason = codeOf(error) === 'ENOENT' ? 'its folder is not there' : `it ${reasonOf(error)}`;
+    return `${path} cannot be written: ${reason}`;
+  }
+}
+
+function codeOf(error: unknown): string | undefined {
+  return error instanceof Error && 'code' in error ? String(error.code) : undefined;
+}
+
+function reasonOf(error: unknown): string {
+  const code = codeOf(error);
+  switch (code) {
     case 'ENOENT':
       return 'is not there';
     case 'EISDIR':
@@ -69,10 +85,10 @@ export function reasonOf(error: NodeJS.ErrnoException): string {
     case 'ENOTDIR':
       return 'is not there: part of its path is a file';
     case 'ENOSPC':
-      return 'cannot be written: there is no space left';
+      return 'has no space left for it';
     case 'EROFS':
-      return 'cannot be written: the place is read-only';
+      return 'is in a place that can only be read';
     default:
-      return `cannot be used (${error.code ?? error.message})`;
+      return `cannot be used (${code ?? String(error)})`;
   }
 }

@@ -8,7 +8,8 @@ export function reportJson(path: string, report: Report, seconds: number): Recor
     verdict: report.verdict,
     summary: report.summary,
     sentences: report.sentences.map(sentenceJson),
-    diagnostics: report.diagnostics,
+    // How words were taken is told under `readings`.
+    diagnostics: report.diagnostics.filter(({ severity }) => severity !== 'reading'),
     readings: report.readings,
     coverage: report.coverage,
     seconds: rounded(seconds),
@@ -38,6 +39,24 @@ export function rounded(seconds: number): number {
   return Math.round(seconds * 1000) / 1000;
 }
 
+const WIDTH = 100;
+
+/** JSON in lines; lists and objects of plain values stand in one line where they fit. */
 export function jsonText(value: unknown): string {
-  return `${JSON.stringify(value, null, 2)}\n`;
+  return `${printed(JSON.parse(JSON.stringify(value)), '')}\n`;
+}
+
+function printed(value: unknown, indent: string): string {
+  if (typeof value !== 'object' || value === null) return JSON.stringify(value);
+  const inner = `${indent}  `;
+  const isList = Array.isArray(value);
+  const parts = isList
+    ? value.map((one) => printed(one, inner))
+    : Object.entries(value).map(([key, one]) => `${JSON.stringify(key)}: ${printed(one, inner)}`);
+  const isPlain = Object.values(value).every((one) => typeof one !== 'object' || one === null);
+  const line = parts.join(', ');
+  const [open, close] = isList ? ['[', ']'] : ['{ ', ' }'];
+  if (parts.length === 0) return isList ? '[]' : '{}';
+  if (isPlain && indent.length + line.length + 4 <= WIDTH) return `${open}${line}${close}`;
+  return `${open.trim()}\n${inner}${parts.join(`,\n${inner}`)}\n${indent}${close.trim()}`;
 }

@@ -17,18 +17,16 @@ interface LimitOptions {
   readonly tables?: number;
 }
 
-const CODES = `
-Exit codes: 0 proved, 1 refuted, 2 not understood, 3 undecided, 4 empty; 64 wrong usage, 70 a fault of
+const CODES = `Exit codes: 0 proved, 1 refuted, 2 not understood, 3 undecided, 4 empty; 64 wrong usage, 70 a fault of
 Foregone, 130 stopped by you. Of several notes the worst counts: refuted, not understood, undecided, empty,
-proved. A file called - is what comes in on standard input.
-`;
+proved. A file called - is what comes in on standard input.`;
 
 /** Reads the arguments, does what they ask for, and gives the exit code. */
 export async function program(parameters: readonly string[], terminal: Terminal): Promise<number> {
   let code: number = EXIT.usage;
   const root = new Command('foregone')
     .description('Check, prove and play out self-working card effects written as lecture notes.')
-    .addHelpText('after', CODES)
+    .addHelpText('after', `\n${CODES}`)
     .exitOverride()
     .configureOutput({ writeOut: terminal.out, writeErr: terminal.err })
     .showHelpAfterError('(foregone --help lists the commands)');

@@ -37,18 +37,22 @@ describe.each(files)('%s', (file) => {
     expect(report.verdict).toBe(worst(verdicts));
   });
 
-  test('every proof is accepted by the checker, every failure is a whole performance', { timeout: 120_000 }, () => {
-    if (report.verdict === 'proved') {
-      const made = certificateOf(checked);
-      const answer = made.ok ? recheckCertificate(JSON.stringify(made.value)) : made;
-      expect(answer).toMatchObject({ ok: true, value: { accepted: true } });
-    }
-    for (const { failure, verdict } of report.sentences) {
-      expect(failure === null).toBe(verdict !== 'refuted');
-      if (failure !== null) expect(failure.stuck === '').toBe(failure.shows !== '');
-    }
-    expect(decision?.sentences.length).toBe(report.sentences.length);
-  });
+  test(
+    'every proof is accepted by the checker, every failure is a whole performance',
+    { timeout: 120_000 },
+    () => {
+      if (report.verdict === 'proved') {
+        const made = certificateOf(checked);
+        const answer = made.ok ? recheckCertificate(JSON.stringify(made.value)) : made;
+        expect(answer).toMatchObject({ ok: true, value: { accepted: true } });
+      }
+      for (const { failure, verdict } of report.sentences) {
+        expect(failure === null).toBe(verdict !== 'refuted');
+        if (failure !== null) expect(failure.stuck === '').toBe(failure.shows !== '');
+      }
+      expect(decision?.sentences.length).toBe(report.sentences.length);
+    },
+  );
 
   test('can be printed anew without changing what it means, and tells who is owed what', () => {
     const meaning = (note: string): unknown =>

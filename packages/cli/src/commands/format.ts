@@ -1,7 +1,6 @@
-import { writeFileSync } from 'node:fs';
 import { format as formatted } from '@foregone/engine';
 import { EXIT } from '../exit-codes.ts';
-import { reasonOf } from '../files.ts';
+import { writeTextFile } from '../files.ts';
 import type { Terminal } from '../terminal.ts';
 import { fileOrCode } from './complain.ts';
 
@@ -24,12 +23,8 @@ export async function format(
     return EXIT.proved;
   }
   if (text === file.text) return EXIT.proved;
-  try {
-    writeFileSync(path, text);
-    terminal.out(`${path} written.\n`);
-    return EXIT.proved;
-  } catch (error) {
-    terminal.err(`${path} ${reasonOf(error as NodeJS.ErrnoException)}.\n`);
-    return EXIT.usage;
-  }
+  const problem = writeTextFile(path, text);
+  if (problem === undefined) terminal.out(`${path} written.\n`);
+  else terminal.err(`${problem}.\n`);
+  return problem === undefined ? EXIT.proved : EXIT.usage;
 }

@@ -67,10 +67,11 @@ function drawStep(
               `     with ${sizes(moment)}${count > 1 ? `, and ${grouped(count - 1)} more moments alike` : ''}:`,
             ),
           ];
+    const isSame = words(moment.have) === words(moment.need);
     return [
       ...where,
-      ...side('have', moment.have, isWhole, terminal),
-      ...side('need', moment.need, isWhole, terminal),
+      ...side(isSame ? 'have and need' : 'have', moment.have, isWhole, terminal),
+      ...(isSame ? [] : side('need', moment.need, isWhole, terminal)),
     ];
   });
   const left = groups.length - told.length;
@@ -83,6 +84,10 @@ function drawStep(
         ]
       : [];
   return `\n${[head, ...lines, ...more].join('\n')}\n`;
+}
+
+function words(statements: readonly StatementData[]): string {
+  return statements.map((one) => one.words).join('\n');
 }
 
 /** Moments that say the same, taken together. */
@@ -116,7 +121,9 @@ function side(
 ): string[] {
   if (statements.length === 0) return [`     ${name}  nothing`];
   const told = isWhole ? statements : statements.slice(0, MOST_SHOWN);
-  const lines = told.map(({ words }, i) => hang(`     ${i === 0 ? name : '    '}  `, words, width));
+  const lines = told.map((one, i) =>
+    hang(`     ${i === 0 ? name : ' '.repeat(name.length)}  `, one.words, width),
+  );
   const left = statements.length - told.length;
   return left === 0 ? lines : [...lines, colours.dim(`           and ${left} more: --all shows them`)];
 }

@@ -1,7 +1,6 @@
-import { writeFileSync } from 'node:fs';
 import { REPORT_VERDICTS, sayTrouble, type ReportVerdict } from '@foregone/engine';
 import { EXIT, exitOf } from '../exit-codes.ts';
-import { readTextFile, reasonOf, type ReadFile } from '../files.ts';
+import { readTextFile, writeTextFile, type ReadFile } from '../files.ts';
 import type { Answers, JobLimits } from '../jobs.ts';
 import { jsonText, reportJson } from '../json.ts';
 import { runJob } from '../run-job.ts';
@@ -81,13 +80,10 @@ export function writeCertificate(path: string, made: Made, terminal: Terminal): 
     terminal.out(text);
     return undefined;
   }
-  try {
-    writeFileSync(path, text);
-    return undefined;
-  } catch (error) {
-    terminal.err(`${path} ${reasonOf(error as NodeJS.ErrnoException)}.\n`);
-    return EXIT.usage;
-  }
+  const problem = writeTextFile(path, text);
+  if (problem === undefined) return undefined;
+  terminal.err(`${problem}.\n`);
+  return EXIT.usage;
 }
 
 /** In the order refuted, not understood, undecided, empty, proved. */

@@ -14,10 +14,10 @@ export function drawDiagnostic(path: string, text: string, one: DiagnosticData, 
   const head = `${colours.bold(`${path}:${one.line}:${one.column}`)} ${kind}`;
   const parts = [head, hang('  ', one.words, width), frame(text, one, terminal)];
   if (one.remedy !== '') parts.push(hang('  ', one.remedy, width));
-  if (one.fixes.length > 0 && one.severity !== 'reading')
-    parts.push(
-      ...one.fixes.map(({ label }, i) => hang(i === 0 ? '  nearest: ' : '           ', shown(label), width)),
-    );
+  const near = one.severity === 'reading' ? [] : one.fixes.filter(({ label }) => !one.remedy.includes(label));
+  near.forEach(({ label }, i) =>
+    parts.push(hang(i === 0 ? '  nearest: ' : '           ', shown(label), width)),
+  );
   return parts.join('\n');
 }
 

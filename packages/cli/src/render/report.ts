@@ -32,7 +32,7 @@ export function drawReport(
   const blocks = [
     `${colours.bold(title)}: ${paintVerdict(report.verdict, terminal)}`,
     ...told.map((one) => drawDiagnostic(path, text, one, terminal)),
-    ...(report.verdict === 'not understood' ? [wrap(report.summary, width)] : []),
+    ...(report.sentences.length === 0 ? [wrap(report.summary, width)] : []),
     ...report.sentences.map((sentence) => drawSentence(path, sentence, terminal)),
   ];
   if (report.coverage !== null)
@@ -77,8 +77,8 @@ const MOST_RULES = 12;
 
 function drawRule(rule: readonly RuleData[], { width }: Terminal): string[] {
   const told = rule.slice(0, MOST_RULES).map(({ step, when, choice }) => {
-    const after = when.length === 0 ? '' : `, when it was ${when.join(', ')}`;
-    return hang('    ', shown(`You, at ${step}${after}: ${choice}`), width);
+    const after = when.length === 0 ? '' : `, after ${when.map((one) => `"${one}"`).join(', ')}`;
+    return hang('    ', shown(`you at ${step}${after}: ${choice}`), width);
   });
   const left = rule.length - told.length;
   return left > 0 ? [...told, `    and ${counted(left, 'more case')}: --json has them all`] : told;

@@ -56,20 +56,18 @@ export function makeReport({ title, text, diagnostics, readings, decision, descr
 function summaryOf(verdict: ReportVerdict, sentences: readonly SentenceReport[], coverage: Coverage): string {
   const all = sentences.length;
   const count = sentences.filter((sentence) => sentence.verdict === verdict).length;
-  const some =
-    all === 1 ? 'its sentence' : count === all ? `all ${all} sentences` : `${count} of ${all} sentences`;
-  const of = all === 1 ? 'The ending' : `${some[0].toUpperCase()}${some.slice(1)}`;
+  const every = all === 2 ? 'both sentences' : `all ${all} sentences`;
+  const some = all === 1 ? 'the ending' : count === all ? every : `${count} of ${all} sentences`;
   switch (verdict) {
     case 'proved':
-      return `Proved: ${all === 1 ? 'the ending' : some} for ${sayPerformances(coverage)}.`;
+      return `Proved: ${some} for ${sayPerformances(coverage)}.`;
     case 'refuted':
-      return `Refuted: ${all === 1 ? 'the ending' : some} can fail.`;
+      return `Refuted: ${some} can fail.`;
     case 'undecided':
-      return `Undecided: ${all === 1 ? 'the ending was' : `${some} ${count === 1 ? 'was' : 'were'}`} neither proved nor refuted.`;
+      return `Undecided: ${some} ${count === 1 ? 'was' : 'were'} neither proved nor refuted.`;
     case 'empty':
-      return all === 0
-        ? 'Empty: there is no ending to prove.'
-        : `Empty: ${of.charAt(0).toLowerCase()}${of.slice(1)} ${count === 1 ? 'says' : 'say'} nothing here.`;
+      if (all === 0) return 'Empty: there is no ending to prove.';
+      return `Empty: ${some} ${count === 1 ? 'says' : 'say'} nothing here.`;
     case 'not understood':
       return 'Not understood.';
   }
@@ -93,7 +91,7 @@ function sentenceReport(
     why: whyOf(decision, sentence, failed, coverage, describe),
     failure: failed,
     trials: trials ?? null,
-    rule: rule === undefined ? null : ruleData(decision.graph, rule, text),
+    rule: rule === undefined ? null : ruleData(decision.graph, rule.lines, text),
     tables: states,
     equations: rows,
   };

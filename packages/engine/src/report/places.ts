@@ -86,9 +86,8 @@ export function sayPairs(pairs: readonly (readonly [number, number])[], layout: 
   if (pairs.length > 3) {
     const [da, db] = [pairs[1][0] - pairs[0][0], pairs[1][1] - pairs[0][1]];
     const isRegular = pairs.every(([a, b], i) => a === pairs[0][0] + i * da && b === pairs[0][1] + i * db);
-    const onePile = new Set(pairs.flat().map((slot) => places[slot].pile)).size === 1;
-    if (isRegular && onePile)
-      return `places ${words[0]}, ${words[1]}, and so on to ${words[words.length - 1]}`;
+    const sides = [0, 1].every((side) => new Set(pairs.map((pair) => places[pair[side]].pile)).size === 1);
+    if (isRegular && sides) return `places ${words[0]}, ${words[1]}, and so on to ${words[words.length - 1]}`;
   }
   return `places ${words.join(', ')}`;
 }

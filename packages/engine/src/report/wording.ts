@@ -49,8 +49,11 @@ function printed(parts: readonly Part[]): string {
           return `(${part.values.map(({ value }) => value).join(' | ')})`;
         case 'optional':
           return `[${part.ways.map(printed).join(' | ')}]`;
-        case 'either':
-          return `(${part.ways.map(printed).join(' | ')})`;
+        case 'either': {
+          const ways = part.ways.map(printed).filter((way) => way !== '');
+          // One way that says nothing means that the others may be left out.
+          return ways.length < part.ways.length ? `[${ways.join(' | ')}]` : `(${ways.join(' | ')})`;
+        }
       }
     })
     .filter((text) => text !== '')
