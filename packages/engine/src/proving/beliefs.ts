@@ -78,6 +78,11 @@ export class Beliefs {
     };
   }
 
+  /** How many (location, table) pairs were met. */
+  get tables(): number {
+    return this.states.count;
+  }
+
   /** What the performer believes at the start: nothing that the set-up leaves open is known. */
   begin(starts: Iterable<StartTable>): Arrival[] {
     const first: number[] = [];

@@ -1,9 +1,10 @@
 import { Budget } from '../base/budget.ts';
 import { SetDigest } from '../base/digest.ts';
-import type { ClosedSet, FamilyProof, SentenceProof } from '../verdicts/certificate.ts';
+import type { ClosedSet, FamilyProof, RuleProof, SentenceProof } from '../verdicts/certificate.ts';
 import { classesOf } from './classes.ts';
-import type { Decision, SentenceDecision, Solved } from './decision.ts';
+import type { Decision, Reads, SentenceDecision, Solved } from './decision.ts';
 import { exactSearch } from './exact.ts';
+import type { WrittenRule } from './rule.ts';
 import { maskFor } from './space.ts';
 
 /** The proof of a proved sentence as plain data; null for any other verdict. */
@@ -21,9 +22,23 @@ export function certify(decision: Decision, sentence: SentenceDecision): Sentenc
     case 'exact then linear':
       return { text, proof: 'closed set then invariant', set: closedSet(decision, sentence, true), families };
     case 'rule':
+      return sentence.rule === undefined
+        ? null
+        : { text, proof: 'rule', rule: ruleProof(decision, sentence.rule, sentence.reads) };
     case 'trials':
       return null;
   }
+}
+
+function ruleProof({ graph }: Decision, rule: WrittenRule, reads: Reads | undefined): RuleProof {
+  const { attributes, bits } = reads ?? { attributes: [], bits: [] };
+  const { beliefs, tables } = rule;
+  const choices = rule.lines.map(({ location, digest, key }) => ({
+    at: graph.locations[location].key,
+    digest,
+    key,
+  }));
+  return { attributes, bits, beliefs, tables, choices };
 }
 
 function familyProof(decision: Decision, solved: Solved): FamilyProof {

@@ -25,7 +25,8 @@ export function classesOf(
   bitNames: ReadonlySet<string>,
   graph: Graph,
 ): Classes {
-  const bits = [...bitNames].map((name) => graph.bits.indexOf(name)).sort((a, b) => a - b);
+  // In order of their names: kinds are numbered as a graph meets them, which need not be alike for prover and checker.
+  const bits = [...bitNames].sort().map((name) => graph.bits.indexOf(name));
   const names = [...attributes].sort();
   const byKey = new Map<string, number>();
   const classOf = new Map<Card, number>();

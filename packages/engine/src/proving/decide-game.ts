@@ -13,7 +13,7 @@ import { solveGame, type Loss } from './game.ts';
 import { NOTHING, undecided, type Meanings, type Question } from './question.ts';
 import type { Way } from './exact.ts';
 import type { Region } from './region.ts';
-import { reachedBy, ruleLines, type RuleLine } from './rule.ts';
+import { reachedBy, written, type WrittenRule } from './rule.ts';
 
 /** Whether the performer has a real choice somewhere; a step of the performer that leaves none is no choice. */
 export function isGame(question: Question, region: Region | undefined): boolean {
@@ -120,7 +120,7 @@ function lossTrouble(loss: Exclude<Loss, { is: 'failure' }>): Trouble {
 
 interface Won {
   readonly won: true;
-  readonly rule: readonly RuleLine[];
+  readonly rule: WrittenRule;
   readonly beliefs: number;
   readonly reads: Reads;
   /** Exits that are reached under the rule, each with its tables. */
@@ -195,7 +195,7 @@ function play(question: Question, all: readonly Asked[], how: How = {}): Won | L
         });
       return {
         won: true,
-        rule: ruleLines(beliefs, first, result.branches, result.rule),
+        rule: written(beliefs, first, result.branches, result.rule),
         beliefs: count,
         reads: { attributes: [...attributes].sort(), bits: [...bits].sort() },
         ends: { exits: new Set(ended.map(({ state }) => beliefs.load(state).id)), met },

@@ -2,7 +2,7 @@ import type { Trouble } from '../base/diagnostic.ts';
 import type { Ending } from '../routine/routine.ts';
 import type { Graph } from '../routine/graph.ts';
 import type { Way } from './exact.ts';
-import type { RuleLine } from './rule.ts';
+import type { WrittenRule } from './rule.ts';
 import type { Kernel } from './kernel.ts';
 import type { Need } from './need.ts';
 import type { Problem } from './problem.ts';
@@ -57,7 +57,7 @@ export interface SentenceDecision {
   readonly rows: number;
   readonly trials: Trials | undefined;
   /** What the performer does, where the working leaves choices to the performer and a rule for them works. */
-  readonly rule: readonly RuleLine[] | undefined;
+  readonly rule: WrittenRule | undefined;
   /** Why the sentence is empty or undecided. */
   readonly reason: Trouble | undefined;
 }

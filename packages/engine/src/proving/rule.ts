@@ -20,21 +20,31 @@ export interface RuleLine {
   readonly digest: string;
 }
 
+/** A rule that works, written down. */
+export interface WrittenRule {
+  readonly lines: readonly RuleLine[];
+  /** States of knowledge that it leads to. */
+  readonly beliefs: number;
+  /** (Location, table) pairs that were met in the search for it; under the rule there are no more. */
+  readonly tables: number;
+}
+
 /** What the performer takes at each belief where there is something to choose; by number of the belief. */
 export type Rule = ReadonlyMap<number, Branch>;
 
 // More ways than anybody reads; a rule of more is still whole, and still checked.
 const MOST_WAYS = 1000;
 
-/** The lines of a rule: every belief that it leads to where the performer has something to choose. */
-export function ruleLines(
+/** A line for every belief that the rule leads to where the performer has something to choose. */
+export function written(
   beliefs: Beliefs,
   first: readonly Arrival[],
   branches: readonly (readonly Branch[])[],
   rule: Rule,
-): RuleLine[] {
+): WrittenRule {
   const { ways, complete } = waysTo(first, branches, rule);
-  return [...reachedBy(first, branches, rule).keys()].flatMap((id): RuleLine[] => {
+  const reached = [...reachedBy(first, branches, rule).keys()];
+  const lines = reached.flatMap((id): RuleLine[] => {
     const taken = rule.get(id);
     if (taken?.key === undefined) return [];
     const belief = beliefs.all[id];
@@ -55,6 +65,7 @@ export function ruleLines(
       },
     ];
   });
+  return { lines, beliefs: reached.length, tables: beliefs.tables };
 }
 
 /** What the performer takes from a belief to the end of its step, and whether there was anything to choose. */

@@ -26,6 +26,13 @@ const closedSet = v.object({
   tables: v.pipe(v.number(), v.integer(), v.minValue(0)),
   digest: v.string(),
 });
+const rule = v.object({
+  attributes: v.array(v.string()),
+  bits: v.pipe(v.array(v.string()), v.maxLength(8)),
+  beliefs: v.pipe(v.number(), v.integer(), v.minValue(0)),
+  tables: v.pipe(v.number(), v.integer(), v.minValue(0)),
+  choices: v.array(v.object({ at: v.string(), digest: v.string(), key: v.union([v.string(), v.number()]) })),
+});
 const text = v.string();
 const schema = v.object({
   format: v.literal(CERTIFICATE_FORMAT),
@@ -43,6 +50,7 @@ const schema = v.object({
         set: closedSet,
         families: v.array(family),
       }),
+      v.object({ text, proof: v.literal('rule'), rule }),
     ]),
   ),
 });

@@ -6,9 +6,11 @@ import { Graph } from '../routine/graph.ts';
 import { Budget } from '../base/budget.ts';
 import type { Ending, Routine } from '../routine/routine.ts';
 import { startingOrders, startsOf, type Starts } from '../routine/starts.ts';
-import type { ClosedSet, SentenceProof } from '../verdicts/certificate.ts';
+import type { ClosedSet, RuleProof, SentenceProof } from '../verdicts/certificate.ts';
 import { checkClosedSet, looksFurther } from './closed-set.ts';
+import type { ToldApart } from './codes.ts';
 import { checkInvariant, impliesAtExit, type Arrival } from './invariant.ts';
+import { checkRule } from './rule-walk.ts';
 
 export interface Rechecked {
   readonly text: string;
@@ -23,13 +25,21 @@ export interface Rechecked {
 export function recheck(routine: Routine, proofs: readonly SentenceProof[]): Rechecked[] {
   const graph = new Graph(routine);
   const starts = startsOf(routine);
+  const rules = proofs.flatMap((proof) => (proof.proof === 'rule' ? [proof.rule] : []));
   return routine.endings.map((ending, i) => ({
     text: ending.text,
     fault:
       proofs[i] === undefined
         ? trouble('certificate-missing')
-        : checkSentence(graph, starts, ending, proofs[i]),
+        : proofs[i].proof === 'rule' && !rules.every((rule) => isSameRule(rule, rules[0]))
+          ? trouble('certificate-rules-differ')
+          : checkSentence(graph, starts, ending, proofs[i]),
   }));
+}
+
+/** The performer can follow only one rule in one performance. */
+function isSameRule(one: RuleProof, other: RuleProof): boolean {
+  return JSON.stringify(one) === JSON.stringify(other);
 }
 
 function checkSentence(
@@ -66,6 +76,19 @@ function checkSentence(
       );
       if (fault !== undefined) return fault;
       return checkLinear(graph, starts, proof.families, arrivals, formulaAt, proof.set);
+    }
+    case 'rule': {
+      const missing = looksMissing(graph, proof.rule);
+      if (missing !== undefined) return missing;
+      return checkRule(graph, starts.universe, starts.all(), proof.rule, (exit, table) => {
+        const formula = formulaAt(exit);
+        if ('code' in formula) return formula;
+        if (looksFurther(formula, proof.rule))
+          return trouble('certificate-shape', { what: 'what the set tells apart' });
+        return holds(formula, table)
+          ? undefined
+          : trouble('certificate-claim', { location: graph.locations[exit].key });
+      });
     }
     case 'invariant':
     case 'sizes': {
@@ -112,7 +135,7 @@ function checkLinear(
 }
 
 /** A set that tells apart less than the working looks at proves nothing. */
-function looksMissing(graph: Graph, set: ClosedSet): Trouble | undefined {
+function looksMissing(graph: Graph, set: ToldApart): Trouble | undefined {
   const todo = [graph.program.start];
   const seen = new Set(todo);
   for (const at of todo) {

@@ -25,7 +25,27 @@ export type SentenceProof =
       readonly proof: 'closed set then invariant';
       readonly set: ClosedSet;
       readonly families: readonly FamilyProof[];
-    };
+    }
+  | { readonly text: string; readonly proof: 'rule'; readonly rule: RuleProof };
+
+/**
+ * What the performer chooses at every moment where there is a choice. A moment is named by where the working stands and a digest of
+ * all tables that are possible there by what is public; the checker plays against it with every choice of the spectators'.
+ */
+export interface RuleProof {
+  readonly attributes: readonly string[];
+  readonly bits: readonly string[];
+  /** States of knowledge that the rule leads to, and no fewer tables than are possible in all of them. */
+  readonly beliefs: number;
+  readonly tables: number;
+  readonly choices: readonly RuleChoice[];
+}
+
+export interface RuleChoice {
+  readonly at: string;
+  readonly digest: string;
+  readonly key: string | number;
+}
 
 /** Every table that can be reached, tables told apart by these attributes and bits only; the checker makes the set anew. */
 export interface ClosedSet {

@@ -19,6 +19,9 @@ import { certificateMissing } from './certificate-missing.ts';
 import { certificateNoForm } from './certificate-no-form.ts';
 import { certificateNotProved } from './certificate-not-proved.ts';
 import { certificateNote } from './certificate-note.ts';
+import { certificateRule } from './certificate-rule.ts';
+import { certificateRuleEndless } from './certificate-rule-endless.ts';
+import { certificateRulesDiffer } from './certificate-rules-differ.ts';
 import { certificateSentences } from './certificate-sentences.ts';
 import { certificateSet } from './certificate-set.ts';
 import { certificateShape } from './certificate-shape.ts';
@@ -202,6 +205,9 @@ export const MESSAGES: readonly Message[] = [
   certificateNoForm,
   certificateNotProved,
   certificateNote,
+  certificateRule,
+  certificateRuleEndless,
+  certificateRulesDiffer,
   certificateSentences,
   certificateSet,
   certificateShape,
