@@ -1,8 +1,10 @@
-import { check, DEFAULT_LIMITS, moments, MOVES, type Checked, type Limits } from '@foregone/engine';
+import { check, DEFAULT_LIMITS, format, moments, MOVES, type Checked, type Limits } from '@foregone/engine';
+import { onePerformance } from './play.ts';
 import type { Bounds, Digest, Questions, QuestionName } from './protocol.ts';
+import { understoodIn } from './understood.ts';
 
 type Answers = {
-  readonly [Name in QuestionName]: (text: string, limits: Limits) => Questions[Name];
+  readonly [Name in QuestionName]: (text: string, limits: Limits, about: string) => Questions[Name];
 };
 
 // Several questions about one text follow each other, so the last note stays checked.
@@ -17,6 +19,18 @@ const answers: Answers = {
     if (last?.text !== text) last = check(text, limits);
     return moments(last, limits);
   },
+  read(text, limits) {
+    // The reading itself is bounded by its own count of work; the proof is stopped before it begins.
+    const { note, compiled, report } =
+      last?.text === text ? last : check(text, { ...limits, goOn: () => false });
+    return { understood: understoodIn(note, compiled), report };
+  },
+  play(text, limits, about) {
+    if (last?.text !== text) last = check(text, limits);
+    const { routine } = last.compiled;
+    return routine === undefined ? null : onePerformance(routine, text, Number(about) || 0);
+  },
+  format: (text) => format(text),
 };
 
 /**
@@ -24,6 +38,7 @@ const answers: Answers = {
  *
  * @param clock milliseconds
  * @param progress told the work spent so far, now and then
+ * @param about see `Request.about`
  */
 export function answer<Name extends QuestionName>(
   ask: Name,
@@ -31,6 +46,7 @@ export function answer<Name extends QuestionName>(
   { time }: Bounds,
   clock: () => number,
   progress: (spent: number) => void,
+  about = '',
 ): Questions[Name] {
   const started = clock();
   let told = started;
@@ -42,7 +58,7 @@ export function answer<Name extends QuestionName>(
     }
     return now - started < time;
   };
-  return answers[ask](text, { ...DEFAULT_LIMITS, goOn });
+  return answers[ask](text, { ...DEFAULT_LIMITS, goOn }, about);
 }
 
 /** Milliseconds between two words of progress. */

@@ -7,6 +7,8 @@ export interface AskOptions {
   readonly onProgress?: (spent: number) => void;
   /** Milliseconds after which the engine stops and says what it knows by then. */
   readonly time?: number;
+  /** See `Request.about`. */
+  readonly about?: string;
 }
 
 /** One engine in a thread of its own. It answers the latest question; an older one still open is dropped. */
@@ -84,7 +86,7 @@ export function createEngine(start: () => WorkerLike = startWorker): Engine {
     ask<Name extends QuestionName>(
       ask: Name,
       text: string,
-      { onProgress, time = PATIENCE }: AskOptions = {},
+      { onProgress, time = PATIENCE, about = '' }: AskOptions = {},
     ) {
       drop();
       return new Promise<Questions[Name] | undefined>((resolve, reject) => {
@@ -101,7 +103,7 @@ export function createEngine(start: () => WorkerLike = startWorker): Engine {
           worker.onmessage = hear;
           worker.onerror = ({ message }) => fail(message || 'the engine could not be started');
         }
-        const request: Request = { id: last, ask, text, bounds: { time } };
+        const request: Request = { id: last, ask, text, about, bounds: { time } };
         worker.postMessage(request);
       });
     },

@@ -4,7 +4,7 @@ import type { Reply, Request } from './protocol.ts';
 const reply = (message: Reply) => self.postMessage(message);
 
 self.addEventListener('message', ({ data }: MessageEvent<Request>) => {
-  const { id, ask, text, bounds } = data;
+  const { id, ask, text, about, bounds } = data;
   try {
     const found = answer(
       ask,
@@ -14,6 +14,7 @@ self.addEventListener('message', ({ data }: MessageEvent<Request>) => {
       (spent) => {
         reply({ id, kind: 'progress', spent });
       },
+      about,
     );
     reply({ id, kind: 'answer', answer: found });
   } catch (error) {

@@ -1,4 +1,4 @@
-import type { Report, Result, SentenceMoments, Trouble } from '@foregone/engine';
+import type { Performance, Range, Report, Result, SentenceMoments, Trouble } from '@foregone/engine';
 
 /** What the shelf files a note under; see `NoteSummary` for the part that is kept. */
 export interface Digest {
@@ -8,11 +8,48 @@ export interface Digest {
   readonly moves: readonly string[];
 }
 
+/** A sentence of a note that was understood, with its place. */
+export interface Understood {
+  readonly kind: 'set-up' | 'step' | 'ending';
+  readonly range: Range;
+  /** The step's number; empty outside the working. */
+  readonly number: string;
+  /** The move it says; empty for a block and outside the working. */
+  readonly move: string;
+  readonly who: 'spectator' | 'performer';
+}
+
+/** How the sentences of a note were read, before anything is proved. */
+export interface Reading {
+  readonly understood: readonly Understood[];
+  /** Its verdict is not settled; its diagnostics are. */
+  readonly report: Report;
+}
+
+/** Who chooses at a step, and among how many ways at its first decision. */
+export interface ChoiceAt {
+  readonly number: string;
+  readonly who: 'spectator' | 'performer';
+  readonly ways: number;
+}
+
+/** One performance that comes by every step it can come by, and what was left open on the way. */
+export interface OnePerformance {
+  readonly performance: Performance;
+  readonly choices: readonly ChoiceAt[];
+}
+
 /** Questions to the engine, each with its answer. To ask something new, add a line here and its answer in `answer.ts`. */
 export interface Questions {
   readonly check: { readonly report: Report; readonly digest: Digest };
   /** Have and need at every step, or why they cannot be said. */
   readonly moments: Result<readonly SentenceMoments[], Trouble>;
+  /** How the sentences are read; soon answered, whatever the note. */
+  readonly read: Reading;
+  /** A performance chosen by the number it is asked about; null where the note was not understood. */
+  readonly play: OnePerformance | null;
+  /** The note with its sentences as they are printed. */
+  readonly format: string;
 }
 
 export type QuestionName = keyof Questions;
@@ -27,6 +64,8 @@ export interface Request {
   readonly id: number;
   readonly ask: QuestionName;
   readonly text: string;
+  /** What besides the text the question is about: which performance, which place. Empty for most. */
+  readonly about: string;
   readonly bounds: Bounds;
 }
 
