@@ -81,6 +81,7 @@ import { turnCard } from './turn-card.ts';
 import { turnEach } from './turn-each.ts';
 import { turnPacket } from './turn-packet.ts';
 import { wash } from './wash.ts';
+import { turnToBottom } from './turn-to-bottom.ts';
 import type { Move } from './move.ts';
 
 /** Every move there is; a new one is its own file and one line here. */
@@ -167,6 +168,7 @@ export const MOVES: readonly Move[] = [
   turnCard,
   turnEach,
   turnPacket,
+  turnToBottom,
   wash,
 ];
 

@@ -110,9 +110,21 @@ export function matchPhrase(
 function startsWith(tokens: readonly Token[], at: number, words: readonly string[]): boolean {
   for (let i = 0; i < words.length; i++) {
     const token = tokens[at + i];
-    if (token === undefined || token.quoted || token.text !== words[i]) return false;
+    if (token === undefined || token.quoted) return false;
+    if (token.text !== words[i] && singular(token.text) !== singular(words[i])) return false;
   }
   return true;
+}
+
+// Verbs that agree with their subject: a sentence may speak of `every four cards` as one or as many.
+const ONE_FOR_MANY = new Map(
+  'have has|contain contains|show shows|agree agrees|differ differs|total totals|alternate alternates'
+    .split('|')
+    .map((pair) => pair.split(' ') as [string, string]),
+);
+
+function singular(word: string): string {
+  return ONE_FOR_MANY.get(word) ?? word;
 }
 
 export function same(a: ArgValue, b: ArgValue): boolean {

@@ -47,11 +47,14 @@ function readPlace(tokens: readonly Token[], at: number, names: Names): BlankRea
   const card = (i: number): number => (word(i) === 'card' ? i + 1 : i);
   if (word(at) === 'top' || word(at) === 'bottom')
     return [{ value: { end: word(at) as 'top' | 'bottom', n: 1 }, next: card(at + 1) }];
+  // The card that is dealt or taken next is the one on top.
+  if (word(at) === 'next' && word(at + 1) === 'card') return [{ value: { end: 'top', n: 1 }, next: at + 2 }];
   return readOrdinal(tokens, at, names).flatMap(({ value, next }) => {
     const after = card(next);
     const readings: BlankReading<PlaceRef>[] = [];
     for (const end of ['bottom', 'top'] as const)
-      if (word(after) === 'from' && word(after + 1) === end) readings.push({ value: { end, n: value }, next: after + 2 });
+      if (word(after) === 'from' && word(after + 1) === end)
+        readings.push({ value: { end, n: value }, next: after + 2 });
     readings.push({ value: { end: 'top', n: value }, next: after });
     return readings;
   });
