@@ -19,6 +19,7 @@ const steps = (reports) => [
   { name: 'types', command: [tool('typescript'), '-b'] },
   { name: 'lint', command: [tool('oxlint')] },
   { name: 'format', command: [tool('prettier'), '--check', '.'] },
+  { name: 'docs', command: [tool('tsx'), 'scripts/generate-docs.ts', '--check'] },
   {
     name: 'unit',
     command: [

@@ -32,10 +32,10 @@ export function badName(name: string): readonly Trouble[] {
   return numberIn(token) === undefined ? [] : [trouble('name-is-a-number', { name })];
 }
 
-/** A number is named and kept for later steps; nothing moves. */
+/** P43b, as far as the number is said before it is used: a number is named and kept for later steps; nothing moves. */
 export const nameNumber = defineMove<NameNumberArgs>({
   id: 'name-number',
-  procedures: [],
+  procedures: ['P43b'],
   hands: 'choose',
   title: 'name a number',
   phrases: [
