@@ -6,6 +6,7 @@ import { printPile } from '../phrases/blanks/pile.ts';
 import { tokenize, type Token } from '../phrases/tokens.ts';
 import type { Args, Names, PileRef } from '../phrases/values.ts';
 import type { Chooser, MoveStep } from '../routine/routine.ts';
+import { MOST_WORDS } from './limits.ts';
 import { blanksOfType, Lexicon, type Found } from './lexicon.ts';
 import { asCommand, peelings, type Manner, type Peeled } from './manner.ts';
 import { withBrought } from './names.ts';
@@ -53,7 +54,7 @@ export class ClauseReader {
 
   /** A sentence that is one move, or null. `who` decides where the sentence does not say. */
   read(tokens: readonly Token[], context: Context, who: Chooser): Clause | null {
-    if (tokens.length === 0) return null;
+    if (tokens.length === 0 || tokens.length > MOST_WORDS) return null;
     if (this.knownFor?.names !== context.names || this.knownFor.it !== context.it) {
       this.known.clear();
       this.knownFor = context;
@@ -61,6 +62,8 @@ export class ClauseReader {
     const key = `${who} ${tokens.map(({ text, quoted }) => (quoted ? `"${text}"` : text)).join(' ')}`;
     const known = this.known.get(key);
     if (known !== undefined) return known;
+    // Taking a sentence apart costs something too, even where no move begins so.
+    if (!this.work.spend(tokens.length)) return null;
     const clause = this.search(tokens, context, who);
     // Troubles have places, so only a clean reading serves again elsewhere.
     if (clause !== null && clause.troubles.length === 0) this.known.set(key, clause);

@@ -54,7 +54,7 @@ export function compileInside(note: Note, near = true): CompiledInside {
   const diagnostics: Diagnostic[] = [...note.diagnostics];
   const add = (more: readonly Diagnostic[]): void => more.forEach((one) => diagnostics.push(one));
   const start = { from: 0, to: 0 };
-  const refused = note.diagnostics.some(({ code }) => code === 'note-too-long');
+  const refused = note.diagnostics.some(({ code }) => code.startsWith('note-too-'));
 
   const lines = note.setUp === null ? null : setUpLines(note.setUp);
   if (lines === null && !refused) add([diagnostic('no-set-up', note.working?.heading.range ?? start)]);
@@ -96,7 +96,8 @@ export function compileInside(note: Note, near = true): CompiledInside {
     add(read.diagnostics);
     read.prints.forEach((print) => prints.push(print));
   }
-  if (work.stopped) add([diagnostic('reading-stopped', note.working?.heading.range ?? start)]);
+  if (work.stopped && !diagnostics.some(({ code }) => code === 'reading-stopped'))
+    add([diagnostic('reading-stopped', (note.ending ?? note.working)?.heading.range ?? start)]);
 
   const confirm = (one: TakenReading): CompiledReading => ({
     ...one,
@@ -146,13 +147,18 @@ function namedLater(text: string, range: { from: number; to: number }): Readonly
 
 const SEVERITIES: readonly Severity[] = ['error', 'warning', 'reading'];
 
+// Said even where there is too much to say.
+const ALWAYS: ReadonlySet<string> = new Set(['reading-stopped', 'too-many-steps']);
+
 /** In the order of the text, at most so many of each severity; what is left out is counted. */
 function inOrder(diagnostics: readonly Diagnostic[]): Diagnostic[] {
   const sorted = [...diagnostics].sort((a, b) => a.range.from - b.range.from || a.range.to - b.range.to);
   const kept: Diagnostic[] = [];
   for (const severity of SEVERITIES) {
-    const all = sorted.filter((one) => one.severity === severity);
-    for (const one of all.slice(0, MOST_TOLD)) kept.push(one);
+    const those = sorted.filter((one) => one.severity === severity);
+    const all = those.filter(({ code }) => !ALWAYS.has(code));
+    for (const one of [...all.slice(0, MOST_TOLD), ...those.filter(({ code }) => ALWAYS.has(code))])
+      kept.push(one);
     if (all.length <= MOST_TOLD) continue;
     const { range } = all[MOST_TOLD];
     kept.push(diagnostic('and-more', range, { more: all.length - MOST_TOLD, what: severity }, { severity }));

@@ -16,6 +16,7 @@ import {
   upToWhat,
 } from './ending-words.ts';
 import { blanksOfType, Lexicon } from './lexicon.ts';
+import { MOST_WORDS } from './limits.ts';
 import { placeOf, saysAt, wordsOf, type Line, type Span } from './line.ts';
 
 export const CLAIM_LEXICON = new Lexicon<Claim>(CLAIMS);
@@ -33,6 +34,9 @@ interface Understood {
 const MOST_DEPTH = 12;
 // Parts that one claim may be made of.
 const MOST_JOINED = 4;
+
+// Longer than `up to turning pile 2 over`.
+const LONGEST_UP_TO = 12;
 
 const WAYS = ['bracketed', 'chance', 'upTo', 'denied', 'exactly', 'conditional', 'either', 'both'] as const;
 
@@ -65,7 +69,8 @@ export class EndingReader {
   }
 
   private search(line: Line, span: Span, depth: number): EndingReading {
-    if (span.from >= span.to || depth > MOST_DEPTH || !this.work.spend()) return unread(span);
+    const words = span.to - span.from;
+    if (words <= 0 || words > MOST_WORDS || depth > MOST_DEPTH || !this.work.spend()) return unread(span);
     const whole = this.claim(line, span);
     if (whole !== null && isClean(whole)) return whole;
     const joined = this.joined(line, span, depth);
@@ -143,31 +148,32 @@ export class EndingReader {
     return { ...part, diagnostics: [...part.diagnostics, diagnostic('chance-not-decided', range)] };
   }
 
+  /** `Up to a cut, A` or `A, up to a cut`. */
   private upTo(line: Line, span: Span, depth: number): EndingReading | null {
-    const { tokens } = line;
-    for (let k = span.from; k < span.to - 2; k++) {
-      if (!saysAt(tokens, k, ['up', 'to']) || insideBrackets(line, span, k)) continue;
-      const ends = k === span.from ? [...Array(span.to - k).keys()].map((i) => k + i + 1) : [span.to];
-      for (const end of ends) {
-        const found = upToWhat(wordsOf(line, { from: k, to: end }), this.names);
-        if (found === null) continue;
-        const part = this.read(
-          line,
-          k === span.from ? { from: end, to: span.to } : { from: span.from, to: k },
-          depth + 1,
-        );
-        if (part.sentence === null) continue;
-        const { by, pile, troubles } = found;
-        const diagnostics = troubles.map((t) => diagnostic(t.trouble.code, t.range, t.trouble.facts));
-        const sentence: Sentence = { says: 'up to', by, pile, part: part.sentence };
-        return {
-          sentence,
-          diagnostics: [...part.diagnostics, ...diagnostics],
-          doubts: part.doubts + troubles.length,
-        };
-      }
+    const { from, to } = span;
+    for (let k = from + 1; k < Math.min(to, from + LONGEST_UP_TO); k++) {
+      const read = this.weakened(line, { from, to: k }, { from: k, to }, depth);
+      if (read !== null) return read;
+    }
+    for (let k = Math.max(from + 1, to - LONGEST_UP_TO); k < to; k++) {
+      if (insideBrackets(line, span, k)) continue;
+      const read = this.weakened(line, { from: k, to }, { from, to: k }, depth);
+      if (read !== null) return read;
     }
     return null;
+  }
+
+  private weakened(line: Line, by: Span, rest: Span, depth: number): EndingReading | null {
+    const found = saysAt(line.tokens, by.from, ['up', 'to']) ? upToWhat(wordsOf(line, by), this.names) : null;
+    if (found === null) return null;
+    const part = this.read(line, rest, depth + 1);
+    if (part.sentence === null) return null;
+    const troubles = found.troubles.map((t) => diagnostic(t.trouble.code, t.range, t.trouble.facts));
+    return {
+      sentence: { says: 'up to', by: found.by, pile: found.pile, part: part.sentence },
+      diagnostics: [...part.diagnostics, ...troubles],
+      doubts: part.doubts + troubles.length,
+    };
   }
 
   private denied(line: Line, span: Span, depth: number): EndingReading | null {

@@ -41,7 +41,7 @@ const LONGEST_HEAD = 16;
 
 /** Reads the sentences of a paragraph: joined, repeated, alternatives, and blocks on one line. */
 export class SentenceReader {
-  private readonly clauses: ClauseReader;
+  readonly clauses: ClauseReader;
 
   constructor(clauses: ClauseReader) {
     this.clauses = clauses;
@@ -164,7 +164,7 @@ export class SentenceReader {
     joins: Joins,
   ): Outcome {
     const words = wordsOf(line, span);
-    if (words.length === 0 || isNothing(words)) return nothing(context);
+    if (words.length === 0 || isNothing(words) || this.clauses.work.stopped) return nothing(context);
     const range = placeOf(line, span);
     const clause = this.clauses.read(words, context, who);
     const whole = clause === null ? null : clauseOutcome(clause, range, context, who);

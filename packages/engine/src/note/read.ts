@@ -1,7 +1,7 @@
 import { distance } from 'fastest-levenshtein';
 import { diagnostic, type Diagnostic } from '../base/diagnostic.ts';
 import { readHead } from './head.ts';
-import { MOST_TEXT } from './limits.ts';
+import { MOST_LINES, MOST_TEXT } from './limits.ts';
 import { readStructure, type TopBlock } from './markdown.ts';
 import type { Block, Note, Piece, Section } from './note.ts';
 
@@ -34,6 +34,11 @@ export function read(text: string): Note {
     const range = { from: 0, to: Math.min(text.length, 1) };
     return emptyNote(text, [diagnostic('note-too-long', range, { length: text.length, most: MOST_TEXT })]);
   }
+  const lines = linesIn(text);
+  if (lines > MOST_LINES)
+    return emptyNote(text, [
+      diagnostic('note-too-many-lines', { from: 0, to: 1 }, { lines, most: MOST_LINES }),
+    ]);
   const { head, bodyFrom, diagnostics: headTroubles } = readHead(text);
   const diagnostics = [...headTroubles];
   const { blocks, tooDeep } = readStructure(text, bodyFrom);
@@ -122,6 +127,15 @@ function nearSection(heading: Piece, word: string): Diagnostic[] {
   const fixes = [{ label: near.printed, range: heading.range, text: near.printed }];
   const facts = { heading: heading.text, near: near.printed };
   return [diagnostic('section-near', heading.range, facts, { severity: 'warning', fixes })];
+}
+
+function linesIn(text: string): number {
+  let lines = 1;
+  for (let i = 0; i < text.length; i++) {
+    const c = text.charCodeAt(i);
+    if (c === 10 || (c === 13 && text.charCodeAt(i + 1) !== 10)) lines++;
+  }
+  return lines;
 }
 
 function emptyNote(text: string, diagnostics: readonly Diagnostic[]): Note {

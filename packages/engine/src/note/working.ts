@@ -26,6 +26,8 @@ interface List {
 class WorkingReader {
   private readonly sentences: SentenceReader;
   private count = 0;
+  /** Said once that nothing more is read. */
+  private isOver = false;
 
   constructor(clauses: ClauseReader) {
     this.sentences = new SentenceReader(clauses);
@@ -61,6 +63,12 @@ class WorkingReader {
     const outline: OutlineItem[] = [];
     let before = nothing(context);
     for (const item of items) {
+      if (this.isOver) break;
+      if (this.sentences.clauses.work.stopped) {
+        this.isOver = true;
+        parts.push(withTrouble(nothing(before.context), 'reading-stopped', firstWords(item)));
+        break;
+      }
       if (++this.count > MOST_STEPS) {
         // Said once, at the first step that is not read.
         if (this.count === MOST_STEPS + 1)

@@ -19,8 +19,8 @@ import { certificateMissing } from './certificate-missing.ts';
 import { certificateNoForm } from './certificate-no-form.ts';
 import { certificateNotProved } from './certificate-not-proved.ts';
 import { certificateNote } from './certificate-note.ts';
-import { certificateRule } from './certificate-rule.ts';
 import { certificateRuleEndless } from './certificate-rule-endless.ts';
+import { certificateRule } from './certificate-rule.ts';
 import { certificateRulesDiffer } from './certificate-rules-differ.ts';
 import { certificateSentences } from './certificate-sentences.ts';
 import { certificateSet } from './certificate-set.ts';
@@ -82,6 +82,7 @@ import { notDivisible } from './not-divisible.ts';
 import { notEnoughCards } from './not-enough-cards.ts';
 import { notOneCard } from './not-one-card.ts';
 import { noteTooLong } from './note-too-long.ts';
+import { noteTooManyLines } from './note-too-many-lines.ts';
 import { nothingToFoldOnto } from './nothing-to-fold-onto.ts';
 import { numberBelowNothing } from './number-below-nothing.ts';
 import { numberNotLiteral } from './number-not-literal.ts';
@@ -205,8 +206,8 @@ export const MESSAGES: readonly Message[] = [
   certificateNoForm,
   certificateNotProved,
   certificateNote,
-  certificateRule,
   certificateRuleEndless,
+  certificateRule,
   certificateRulesDiffer,
   certificateSentences,
   certificateSet,
@@ -268,6 +269,7 @@ export const MESSAGES: readonly Message[] = [
   notEnoughCards,
   notOneCard,
   noteTooLong,
+  noteTooManyLines,
   nothingToFoldOnto,
   numberBelowNothing,
   numberNotLiteral,

@@ -96,12 +96,11 @@ export function orNear(facts: Facts, otherwise: string): string {
   return expected === '' ? otherwise : `Here belongs ${expected}.`;
 }
 
+// More names than that help nobody.
+const MOST_LISTED = 6;
+
 /** The names there are, or else how to make one. */
 export function haveInstead(facts: Facts, otherwise: string): string {
-  const known = (facts.known as readonly string[] | undefined)?.map((one) =>
-    one.length === 1 ? one.toUpperCase() : one,
-  );
-  return known === undefined || known.length === 0
-    ? otherwise
-    : `Write ${listed(known, 'or')}, or else: ${otherwise}`;
+  const known = namesOf(facts.known).slice(0, MOST_LISTED);
+  return known.length === 0 ? otherwise : `Write ${listed(known, 'or')}, or else: ${otherwise}`;
 }

@@ -26,21 +26,44 @@ export function printPile(ref: PileRef): string {
   return NOUNS.has(last) ? `the ${ref}` : ref;
 }
 
-function knownPiles(tokens: readonly Token[], at: number, names: Names): BlankReading<PileRef>[] {
-  const readings: BlankReading<PileRef>[] = [];
-  for (const name of names.piles) {
-    const words = name.toLowerCase().split(' ');
-    if (words.every((w, i) => tokens[at + i]?.text === w))
-      readings.push({ value: name, next: at + words.length });
+interface KnownPile {
+  readonly name: string;
+  readonly words: readonly string[];
+}
+
+// A list of names never changes, so it is sorted by first word once and not looked through for every word of a note.
+const BY_FIRST_WORD = new WeakMap<readonly string[], ReadonlyMap<string, readonly KnownPile[]>>();
+
+function pilesOn(word: string, piles: readonly string[]): readonly KnownPile[] {
+  let index = BY_FIRST_WORD.get(piles);
+  if (index === undefined) {
+    const all = new Map<string, KnownPile[]>();
+    for (const name of piles) {
+      const words = name.toLowerCase().split(' ');
+      const same = all.get(words[0]);
+      if (same === undefined) all.set(words[0], [{ name, words }]);
+      else same.push({ name, words });
+    }
+    BY_FIRST_WORD.set(piles, (index = all));
   }
-  readings.sort((a, b) => b.next - a.next);
+  return index.get(word) ?? [];
+}
+
+function knownPiles(tokens: readonly Token[], at: number, names: Names): BlankReading<PileRef>[] {
   const stem = tokens[at]?.text;
+  if (stem === undefined) return [];
+  const readings: BlankReading<PileRef>[] = [];
+  const alike = pilesOn(stem, names.piles);
+  for (const { name, words } of alike)
+    if (words.every((word, i) => tokens[at + i]?.text === word))
+      readings.push({ value: name, next: at + words.length });
+  readings.sort((a, b) => b.next - a.next);
   if (stem === 'that' && !tokens[at].quoted) {
     const counter = eachCounter(tokens[at + 1]?.text ?? '');
     if (names.numbers.includes(counter))
       readings.push({ value: { stem: tokens[at + 1].text, n: { var: counter } }, next: at + 2 });
   }
-  if (stem !== undefined && names.piles.some((name) => name.startsWith(`${stem} `)))
+  if (alike.some(({ words }) => words.length > 1))
     for (const { value, next } of readNumber(tokens, at + 1, names))
       if (typeof value !== 'number') readings.push({ value: { stem, n: value }, next });
   return readings;
@@ -74,7 +97,7 @@ export const pile = defineBlank<PileRef>({
       {
         value: name,
         next: at + length,
-        trouble: trouble('unknown-pile', { pile: name, known: [...names.piles] }),
+        trouble: trouble('unknown-pile', { pile: name, known: names.piles }),
       },
     ];
   },
