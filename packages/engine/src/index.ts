@@ -45,9 +45,11 @@ export type {
 export { wordingOf } from './report/wording.ts';
 export { counted, grouped } from './report/words.ts';
 export { Stage, type Played, type StageNext } from './report/stage.ts';
+export type { Judged } from './report/judge.ts';
 
 export { MOVES } from './moves/index.ts';
 export { CLAIMS } from './claims/index.ts';
 export type { Move } from './moves/move.ts';
 export type { Claim } from './claims/claim.ts';
 export type { Certificate } from './verdicts/certificate.ts';
+export type { Card } from './cards/card.ts';
