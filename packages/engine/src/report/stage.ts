@@ -66,6 +66,21 @@ export class Stage {
     };
   }
 
+  /** Whether the set-up leaves something open. */
+  get isOpen(): boolean {
+    return this.graph.locations[this.graph.start].at < 0 || this.starts.count > 1n;
+  }
+
+  /** The beginning with what the set-up leaves open filled in: as the note writes it, or at random. */
+  filled(random?: () => number): Played {
+    const start = random === undefined ? this.starts.base : this.starts.random(random);
+    const keys = random === undefined ? [] : fillings(this.graph, random);
+    let played = this.arrived(start, [], { location: this.graph.start, table: start });
+    while (this.graph.locations[played.at.location].at < 0)
+      played = this.take(played, keys.shift() ?? 'begin');
+    return played;
+  }
+
   /** False in the middle of a mix, where a step is going on. */
   isBetweenSteps({ at }: Played): boolean {
     return this.graph.locations[at.location].phase === START;
@@ -109,16 +124,22 @@ export class Stage {
 
   /** Plays at random, each move by its own weights; what the set-up leaves open is filled in at random as well. */
   randomly(random: () => number): Played {
-    const open = fillings(this.graph, random);
-    const pick = (edges: readonly Edge[], at: Standing): Edge => {
-      if (this.graph.locations[at.location].at >= 0) return weighted(edges, random);
-      const key = open.shift() ?? 'begin';
-      return edges.find((edge) => edge.key === key) ?? edges[0];
-    };
-    const played = this.play(this.starts.random(random), pick);
-    // Every edge picked is one of those there are.
-    if (!played.ok) throw new Error('a random performance chose what is not there');
-    return played.value;
+    return this.goOn(this.filled(random), random);
+  }
+
+  /** Goes on at random to the end, or only until the step that is going on is over. */
+  goOn(from: Played, random: () => number, until: 'end' | 'step' = 'end'): Played {
+    const path = [...from.path];
+    let { at } = from;
+    for (let options = 0; options < MOST_OPTIONS; options++) {
+      const { edges } = waysOn(this.graph, at);
+      if (this.graph.locations[at.location].exit || edges.length === 0) break;
+      const edge = weighted(edges, random);
+      path.push(edge);
+      at = takeEdge(at, edge);
+      if (until === 'step' && this.graph.locations[at.location].phase === START) break;
+    }
+    return this.arrived(from.start, path, at);
   }
 
   table({ at }: Played): TableData {
