@@ -15,6 +15,7 @@ const STROKES = {
   left: 'M15 5l-7 7 7 7',
   right: 'M9 5l7 7-7 7',
   down: 'M5 9l7 7 7-7',
+  up: 'M5 15l7-7 7 7',
   proved: 'M4 12.5l5 5L20 6.5',
   refuted: 'M6 6l12 12M18 6L6 18',
   undecided: 'M4 12c2.5-4 5.5-4 8 0s5.5 4 8 0',

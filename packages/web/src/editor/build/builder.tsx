@@ -1,0 +1,141 @@
+import { useState } from 'react';
+import { Button } from '../../ui/button.tsx';
+import { Icon } from '../../ui/icons.tsx';
+import { say } from '../../ui/live.tsx';
+import {
+  insertEnding,
+  insertStep,
+  moveStep,
+  removeStep,
+  replaceSentence,
+  stepsIn,
+  type TextChange,
+} from '../steps.ts';
+import { Palette } from './palette.tsx';
+
+interface BuilderProps {
+  readonly text: string;
+  readonly piles: readonly string[];
+  readonly onChange: (change: TextChange) => void;
+  readonly onGo: (at: number) => void;
+}
+
+type Open =
+  | { readonly for: 'before'; readonly number: string }
+  | { readonly for: 'instead'; readonly number: string }
+  | { readonly for: 'end' }
+  | { readonly for: 'ending' };
+
+/** The same note in buttons: its steps to be moved, taken out, changed and added to. */
+export function Builder({ text, piles, onChange, onGo }: BuilderProps) {
+  const [open, setOpen] = useState<Open>();
+  const steps = stepsIn(text);
+  const make = (change: TextChange | undefined, said: string) => {
+    if (change === undefined) return;
+    onChange(change);
+    say(said);
+  };
+  return (
+    <section className="builder" aria-label="Build with buttons">
+      <h2>The working, step by step</h2>
+      {steps.length === 0 && <p className="second">There are no steps yet. Put the first one in.</p>}
+      <ol>
+        {steps.map(({ number, depth, sentence, at }) => {
+          const up = moveStep(text, number, -1);
+          const down = moveStep(text, number, 1);
+          return (
+            <li key={number} className="builder-step" data-depth={Math.min(depth, 3)}>
+              <span className="builder-number">{number}</span>
+              <button type="button" className="link builder-sentence" onClick={() => onGo(at)}>
+                {sentence}
+              </button>
+              <span className="builder-tools">
+                <Button
+                  tone="icon"
+                  label={`Move step ${number} up`}
+                  isDisabled={up === undefined}
+                  onPress={() => make(up, 'Moved up')}
+                >
+                  <Icon name="up" />
+                </Button>
+                <Button
+                  tone="icon"
+                  label={`Move step ${number} down`}
+                  isDisabled={down === undefined}
+                  onPress={() => make(down, 'Moved down')}
+                >
+                  <Icon name="down" />
+                </Button>
+                <Button
+                  tone="icon"
+                  label={`Put a step in before ${number}`}
+                  onPress={() => setOpen({ for: 'before', number })}
+                >
+                  <Icon name="add" />
+                </Button>
+                <Button
+                  tone="icon"
+                  label={`Change step ${number}`}
+                  onPress={() => setOpen({ for: 'instead', number })}
+                >
+                  <Icon name="pen" />
+                </Button>
+                <Button
+                  tone="icon"
+                  label={`Take step ${number} out`}
+                  onPress={() => make(removeStep(text, number), `Step ${number} taken out`)}
+                >
+                  <Icon name="bin" />
+                </Button>
+              </span>
+            </li>
+          );
+        })}
+      </ol>
+      <div className="builder-more">
+        <Button tone="pencil" onPress={() => setOpen({ for: 'end' })}>
+          Add a step
+        </Button>
+        <Button onPress={() => setOpen({ for: 'ending' })}>Add an ending</Button>
+      </div>
+      {open !== undefined && (
+        <Palette
+          text={text}
+          piles={piles}
+          isEnding={open.for === 'ending'}
+          where={whereOf(open)}
+          changeFor={(sentence) => {
+            switch (open.for) {
+              case 'before':
+                return insertStep(text, sentence, open.number);
+              case 'instead':
+                return replaceSentence(text, open.number, sentence);
+              case 'end':
+                return insertStep(text, sentence, undefined);
+              case 'ending':
+                return insertEnding(text, sentence);
+            }
+          }}
+          onPut={(change) => {
+            make(change, 'Put in');
+            setOpen(undefined);
+          }}
+          onClose={() => setOpen(undefined)}
+        />
+      )}
+    </section>
+  );
+}
+
+function whereOf(open: Open): string {
+  switch (open.for) {
+    case 'before':
+      return `before step ${open.number}`;
+    case 'instead':
+      return `in place of step ${open.number}`;
+    case 'end':
+      return 'as the last step';
+    case 'ending':
+      return 'under the ending';
+  }
+}

@@ -1,0 +1,109 @@
+import { useEffect, useLayoutEffect, useRef, useState } from 'react';
+import { Packet } from '../ui/packet.tsx';
+import { sayChoice } from './code/understood.ts';
+import type { MarginEntry } from './moments.ts';
+import { picturesOf } from './picture.ts';
+
+interface MarginProps {
+  readonly entries: readonly MarginEntry[];
+  /** Where a place of the text stands, in pixels below the head of the page. */
+  readonly topOf: (at: number) => number;
+  /** Changes whenever lines stand elsewhere. */
+  readonly lines: number;
+  readonly caretStep: string | undefined;
+  readonly onGo: (at: number) => void;
+}
+
+/** Beside each step: what is certain, what is needed, and who chooses. */
+export function Margin({ entries, topOf, lines, caretStep, onGo }: MarginProps) {
+  const column = useRef<HTMLOListElement>(null);
+  const [tops, setTops] = useState<readonly number[]>([]);
+
+  const settle = () => {
+    const items = [...(column.current?.children ?? [])];
+    let free = 0;
+    const next = entries.map(({ at }, index) => {
+      const top = Math.max(free, topOf(at));
+      free = top + (items[index]?.getBoundingClientRect().height ?? 0) + 10;
+      return Math.round(top);
+    });
+    setTops((before) => (before.join() === next.join() ? before : next));
+  };
+  useLayoutEffect(settle, [entries, lines]);
+  // Pictures and fonts change heights after the first drawing.
+  useEffect(() => {
+    const watch = new ResizeObserver(settle);
+    if (column.current !== null) for (const item of column.current.children) watch.observe(item);
+    return () => watch.disconnect();
+  });
+
+  return (
+    <ol className="margin" ref={column} aria-label="Beside each step">
+      {entries.map((entry, index) => (
+        <li
+          key={`${entry.number} ${entry.at}`}
+          className="margin-entry"
+          data-current={entry.number === caretStep ? '' : undefined}
+          style={{ top: tops[index] ?? 0 }}
+        >
+          <button type="button" className="margin-number" onClick={() => onGo(entry.at)}>
+            <span className="said-only">Go to step </span>
+            {entry.number}
+          </button>
+          <StepMoment entry={entry} />
+        </li>
+      ))}
+    </ol>
+  );
+}
+
+/** Have and need at one step, as pictures and in words. */
+export function StepMoment({ entry }: { readonly entry: MarginEntry }) {
+  const { moments, choice, table } = entry;
+  const said = new Set<string>();
+  return (
+    <div className="moment">
+      {moments.map(({ ending, moment, others }) => {
+        const have = wordsOf(moment.have);
+        const need = wordsOf(moment.need);
+        const key = `${have} / ${need}`;
+        if (said.has(key)) return null;
+        said.add(key);
+        return (
+          <div key={ending}>
+            {picturesOf(moment, table).map(({ pile, picture }) => (
+              <Packet key={pile} picture={picture} label="" />
+            ))}
+            {have === need && have !== '' ? (
+              <p className="moment-words">
+                <b>Certain, and just what is needed:</b> {have}.
+              </p>
+            ) : (
+              <>
+                {have !== '' && (
+                  <p className="moment-words moment-have">
+                    <b>Certain:</b> {have}.
+                  </p>
+                )}
+                <p className="moment-words">
+                  <b>Needed from here:</b> {need === '' ? 'nothing of the cards' : need}.
+                </p>
+              </>
+            )}
+            {others > 0 && <p className="second">One of {others + 1} moments this step may begin at.</p>}
+            {moments.length > 1 && <p className="second">For: {ending}.</p>}
+          </div>
+        );
+      })}
+      {choice !== undefined && <p className="moment-choice">{sayChoice(choice)}</p>}
+    </div>
+  );
+}
+
+const MOST_WORDS = 3;
+
+function wordsOf(statements: readonly { readonly words: string }[]): string {
+  const shown = statements.slice(0, MOST_WORDS).map(({ words }) => words);
+  const more = statements.length - shown.length;
+  return [...shown, ...(more > 0 ? [`and ${more} more`] : [])].join('; ');
+}

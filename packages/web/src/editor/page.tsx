@@ -1,0 +1,231 @@
+import { openSearchPanel } from '@codemirror/search';
+import type { EditorView } from '@codemirror/view';
+import { useEffect, useMemo, useRef, useState } from 'react';
+import { createPortal } from 'react-dom';
+import type { NoteRecord } from '../storage/records.ts';
+import { useAutosave } from '../storage/use-autosave.ts';
+import { Button } from '../ui/button.tsx';
+import { ConflictDialog } from '../ui/conflict-dialog.tsx';
+import { InHeader } from '../ui/header-slot.tsx';
+import { useKeys } from '../ui/keys.ts';
+import { say } from '../ui/live.tsx';
+import { notify } from '../ui/notices.tsx';
+import { SaveMark } from '../ui/save-mark.tsx';
+import { createEngine } from '../worker/client.ts';
+import { Builder } from './build/builder.tsx';
+import { apply, replaceText } from './code/commands.ts';
+import { setDrawer } from './code/drawer.ts';
+import { troubles } from './code/trouble.ts';
+import { setUnderlined } from './code/understood.ts';
+import { Head } from './head.tsx';
+import { Lie } from './lie.tsx';
+import { Margin, StepMoment } from './margin.tsx';
+import { marginOf } from './moments.ts';
+import { stepAt } from './steps.ts';
+import { TextEditor } from './text-editor.tsx';
+import { useDesk } from './use-desk.ts';
+import { useNarrow } from './use-narrow.ts';
+
+/** One note open on the desk: head, page, margin, and the cards under it. */
+export function Page({ note }: { readonly note: NoteRecord }) {
+  const [text, setText] = useState(() => lined(note.text));
+  const [caret, setCaret] = useState(0);
+  const [performance, setPerformance] = useState(0);
+  const [lines, setLines] = useState(0);
+  const [builds, setBuilds] = useState(false);
+  const [view, setView] = useState<EditorView>();
+  const [drawerPlace] = useState(() => {
+    const place = document.createElement('div');
+    place.className = 'drawer';
+    return place;
+  });
+  const narrow = useNarrow();
+  const known = useDesk(text, performance);
+  const kept = useAutosave(note, (theirs) => {
+    if (view !== undefined) replaceText(view, lined(theirs), 'input.outside');
+  });
+
+  const report = known.report?.value;
+  const reading = known.reading;
+  const play = known.play?.value;
+  const isOld = known.report?.text !== text;
+
+  // What the engine said of this very text is drawn in it; what it said of an earlier one is left to drift along.
+  useEffect(() => {
+    if (view === undefined || reading?.text !== view.state.doc.toString()) return;
+    const settled = known.report?.text === reading.text ? known.report.value : reading.value.report;
+    const choices = known.play?.text === reading.text ? (known.play.value?.choices ?? []) : [];
+    view.dispatch(troubles(view.state, settled));
+    view.dispatch({
+      effects: setUnderlined.of({ understood: reading.value.understood, choices, report: settled }),
+    });
+  }, [view, reading, known.report, known.play]);
+
+  const moments = known.moments?.value;
+  const entries = useMemo(
+    () =>
+      reading === undefined || reading.text !== text
+        ? undefined
+        : marginOf(reading.value.understood, play, moments?.ok === true ? moments.value : undefined),
+    [reading, text, play, moments],
+  );
+  const lastEntries = useRef(entries ?? []);
+  if (entries !== undefined) lastEntries.current = entries;
+  const shown = lastEntries.current;
+
+  const step = useMemo(() => stepAt(text, caret)?.number, [text, caret]);
+  const entry = shown.find(({ number }) => number === step);
+
+  // On a narrow page the margin is a drawer beneath the step at the caret.
+  useEffect(() => {
+    if (view === undefined) return;
+    const at = narrow && entry !== undefined ? Math.min(entry.at, view.state.doc.length) : null;
+    view.dispatch({ effects: setDrawer.of(at) });
+  }, [view, narrow, entry]);
+
+  const go = (at: number) => {
+    if (view === undefined) return;
+    view.dispatch({ selection: { anchor: Math.min(at, view.state.doc.length) }, scrollIntoView: true });
+    view.focus();
+  };
+
+  const format = async () => {
+    if (view === undefined) return;
+    const before = view.state.doc.toString();
+    const engine = createEngine();
+    try {
+      const after = await engine.ask('format', before);
+      // Words typed meanwhile are worth more than their layout.
+      if (after === undefined || view.state.doc.toString() !== before) return;
+      replaceText(view, after, 'input.format');
+      say(
+        after === before
+          ? 'Every sentence is written as it is printed'
+          : 'Sentences written as they are printed',
+      );
+    } catch {
+      notify({ text: 'The sentences could not be written out just now.', tone: 'brick' });
+    } finally {
+      engine.stop();
+    }
+  };
+
+  const keys = useMemo(
+    () => [
+      { keys: 'Alt+ArrowUp', what: 'Move the step at the caret up', run: () => {} },
+      { keys: 'Alt+ArrowDown', what: 'Move the step at the caret down', run: () => {} },
+      { keys: 'Alt+Enter', what: 'Mend the trouble at the caret', run: () => {} },
+      { keys: 'Ctrl+Space', what: 'Offer sentences', run: () => {} },
+      { keys: 'Ctrl+Shift+F', what: 'Write the sentences as they are printed', run: () => {} },
+      { keys: 'Ctrl+F', what: 'Find in the note', run: () => {} },
+      { keys: 'Ctrl+Z', what: 'Undo', run: () => {} },
+      { keys: 'B', what: 'Build with buttons', run: () => setBuilds((is) => !is) },
+    ],
+    [],
+  );
+  useKeys(keys);
+
+  const failing = report?.sentences.find(({ failure }) => failure !== null)?.failure?.performance;
+  const piles = useMemo(() => pilesOf(play?.performance.steps.map(({ after }) => after) ?? []), [play]);
+
+  return (
+    <>
+      <InHeader>
+        <SaveMark state={kept.state.kind} />
+        <Button tone="quiet" onPress={() => view !== undefined && openSearchPanel(view)}>
+          Find
+        </Button>
+      </InHeader>
+      <article className="note-page paper">
+        <div className="note-columns">
+          <div className="note-main">
+            <Head
+              title={report?.title ?? note.title}
+              report={report}
+              isOld={isOld}
+              fault={known.fault}
+              onGo={go}
+            />
+            <div className="note-tools">
+              <Button tone={builds ? 'pencil' : 'ink'} onPress={() => setBuilds(!builds)}>
+                {builds ? 'Close the buttons' : 'Build with buttons'}
+              </Button>
+              <Button tone="quiet" onPress={() => void format()}>
+                Write out
+              </Button>
+            </div>
+            {builds && (
+              <Builder
+                text={text}
+                piles={piles}
+                onGo={go}
+                onChange={(change) => {
+                  if (view !== undefined) apply(view, change);
+                }}
+              />
+            )}
+            <TextEditor
+              text={lined(note.text)}
+              drawerPlace={drawerPlace}
+              onReady={setView}
+              onText={(next) => {
+                setText(next);
+                kept.edit(next);
+              }}
+              onCaret={setCaret}
+              onLines={() => setLines((count) => count + 1)}
+              onFormat={() => void format()}
+              onSafe={() => {}}
+            />
+          </div>
+          {!narrow && view !== undefined && (
+            <Margin
+              entries={shown}
+              lines={lines}
+              caretStep={step}
+              topOf={(at) => topIn(view, at)}
+              onGo={go}
+            />
+          )}
+        </div>
+        {narrow && entry !== undefined && createPortal(<StepMoment entry={entry} />, drawerPlace)}
+        <Lie
+          id={note.id}
+          performance={play?.performance}
+          failing={failing}
+          step={step}
+          onAnother={() => setPerformance((which) => which + 1)}
+        />
+      </article>
+      {kept.state.kind === 'conflict' && (
+        <ConflictDialog
+          mine={kept.state.mine}
+          theirs={kept.state.theirs.text}
+          onSettle={(choice) => void kept.settle(choice)}
+        />
+      )}
+    </>
+  );
+}
+
+/** Line ends as the editor has them, so that places in the text are the same for it and for the engine. */
+function lined(text: string): string {
+  return text.replace(/\r\n?/g, '\n');
+}
+
+/** How far a place of the text stands below the top of the columns. */
+function topIn(view: EditorView, at: number): number {
+  const columns = view.dom.closest('.note-columns');
+  if (columns === null) return 0;
+  const block = view.lineBlockAt(Math.min(at, view.state.doc.length));
+  return view.documentTop + block.top - columns.getBoundingClientRect().top;
+}
+
+function pilesOf(
+  tables: readonly { readonly piles: readonly { readonly name: string; readonly passing: boolean }[] }[],
+): string[] {
+  const names = tables.flatMap(({ piles }) =>
+    piles.filter(({ passing }) => !passing).map(({ name }) => name),
+  );
+  return [...new Set(['the packet', ...names.map((name) => (name === 'packet' ? 'the packet' : name))])];
+}
