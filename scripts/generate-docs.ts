@@ -1,40 +1,47 @@
 // `npm run docs` writes the pages that are made from the modules; `npm run docs:check` (`--check`) says whether they are up to date
 // and whether every module has all its parts.
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { CLAIMS } from '../packages/engine/src/claims/index.ts';
 import { MOVES } from '../packages/engine/src/moves/index.ts';
 import { MESSAGES } from '../packages/engine/src/note/messages/index.ts';
+import { coverageOf, coveragePage, unexpectedGaps, strayNames } from './generate-coverage.ts';
 import { missingParts } from './generate-completeness.ts';
 import { endingsPage } from './generate-endings.ts';
 import { messagesPage } from './generate-messages.ts';
 import { movesPage } from './generate-moves.ts';
+import { readShelf } from './generate-shelf.ts';
+import { usesInTests } from './generate-test-uses.ts';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 
-/** Every generated page, by its path from the root of the repository. */
-const PAGES: Readonly<Record<string, () => string>> = {
-  'docs/generated/moves.md': () => movesPage(),
-  'docs/generated/endings.md': () => endingsPage(),
-  'docs/generated/messages.md': () => messagesPage(),
-};
-
 function main(parameters: readonly string[]): number {
-  const missing = missingParts(MOVES, CLAIMS, MESSAGES);
-  missing.forEach((line) => console.error(line));
-  const onlyCheck = parameters.includes('--check');
-  const stale = Object.entries(PAGES).filter(([path, make]) => {
-    const made = make();
-    if (made === textOf(path)) return false;
-    if (!onlyCheck) {
+  const { notes, unread } = readShelf(join(root, 'notes'));
+  const coverage = coverageOf(notes, usesInTests(join(root, 'packages/engine'), ['src', 'testing']));
+  const faults = [
+    ...missingParts(MOVES, CLAIMS, MESSAGES),
+    ...unread.map((file) => `notes/${file} is not understood`),
+    ...strayNames((file) => existsSync(join(root, 'packages/engine', file))),
+    ...unexpectedGaps(coverage),
+  ];
+  const pages: Readonly<Record<string, string>> = {
+    'docs/generated/moves.md': movesPage(),
+    'docs/generated/endings.md': endingsPage(),
+    'docs/generated/messages.md': messagesPage(),
+    'docs/coverage.md': coveragePage(coverage),
+  };
+  const stale = Object.entries(pages).filter(([path, made]) => made !== textOf(path));
+  if (parameters.includes('--check'))
+    faults.push(...stale.map(([path]) => `${path} is not up to date: npm run docs`));
+  else
+    for (const [path, made] of stale) {
       mkdirSync(dirname(join(root, path)), { recursive: true });
       writeFileSync(join(root, path), made);
+      console.log(`${path} written`);
     }
-    console.error(`${path} ${onlyCheck ? 'is not up to date: npm run docs' : 'written'}`);
-    return true;
-  });
-  return missing.length > 0 || (onlyCheck && stale.length > 0) ? 1 : 0;
+  faults.forEach((line) => console.error(line));
+  return faults.length > 0 ? 1 : 0;
 }
 
 function textOf(path: string): string | undefined {
