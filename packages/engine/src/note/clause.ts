@@ -34,6 +34,7 @@ export interface Clause {
   readonly who: Chooser;
   readonly secret: boolean;
   readonly open: boolean;
+  readonly blind: boolean;
   readonly may: boolean;
   readonly readings: readonly Reading[];
   readonly after: Context;
@@ -123,7 +124,10 @@ function clauseOf(
   move.check?.(args).forEach(whole);
   const chooser = manner.who ?? who;
   if (manner.secret && chooser === 'performer') whole(trouble('own-secret'));
-  if (manner.secret && manner.open) whole(trouble('secret-and-open'));
+  // What is done behind the spectator's back is a secret from the performer as well.
+  const secret = manner.secret || (manner.blind && chooser === 'spectator');
+  if (secret && manner.open) whole(trouble('secret-and-open'));
+  if (manner.blind && readsFaces(move, args)) whole(trouble('looks-unseen'));
   // A sentence that is wrong in itself may bring nonsense.
   const brought = troubles.length === 0 ? (move.brings?.(args) ?? {}) : {};
   const { names, troubles: clashes } = withBrought(context.names, brought);
@@ -133,8 +137,9 @@ function clauseOf(
     move,
     args,
     who: chooser,
-    secret: manner.secret,
+    secret,
     open: manner.open,
+    blind: manner.blind,
     may: manner.may,
     readings: it === null ? readings : [readingOfIt(it), ...readings],
     after: { names, it: onlyPile(move, args) },
@@ -159,6 +164,11 @@ function withDefaults(move: Move, said: Args, names: Names, say: (trouble: Troub
 export function inOneOrder(args: Args): Args {
   const entries = Object.entries(args).filter(([, value]) => value !== undefined);
   return Object.fromEntries(entries.sort(([a], [b]) => (a < b ? -1 : 1)));
+}
+
+/** Whether the cards have to be looked at for what is on them, or for which way they face. */
+function readsFaces({ looks }: Move, args: Args): boolean {
+  return looks !== undefined && (looks.attributes(args).length > 0 || looks.bits(args).includes('up'));
 }
 
 /** The one pile a sentence speaks of, for the next sentence's `it`. */

@@ -36,16 +36,23 @@ export function unexplained({ line, span }: Unread): Diagnostic {
   });
 }
 
-/** `it` where nothing says what it is. */
+/** `it` where nothing says what it is, or `that pile` outside the block that goes through the piles. */
 function unclear({ context }: Unread, text: string, range: Range): Diagnostic | null {
-  const place = /\b(it|them)\b/i.exec(text);
-  if (context.it !== null || place === null || context.names.piles.length === 0) return null;
-  const piles = context.names.piles.slice(0, 3);
-  const fits = piles.filter((pile) => understood(text, { names: context.names, it: pile }));
+  const { names } = context;
+  const said = /\b(it|them|that (\p{L}+))\b/iu.exec(text);
+  if (said === null || (context.it !== null && said[2] === undefined)) return null;
+  const [word, , stem] = said;
+  const piles =
+    stem === undefined
+      ? names.piles
+      : names.piles.filter((pile) => pile.startsWith(`${stem.toLowerCase()} `));
+  const reads = (pile: string): boolean =>
+    understood(text.replace(word, printPile(pile)), { names, it: pile });
+  const fits = piles.slice(0, 3).filter(reads);
   if (fits.length === 0) return null;
-  const at = { from: range.from + place.index, to: range.from + place.index + place[0].length };
+  const at = { from: range.from + said.index, to: range.from + said.index + word.length };
   const fixes = fits.map((pile) => ({ label: printPile(pile), range: at, text: printPile(pile) }));
-  return diagnostic('it-unclear', at, { word: place[0].toLowerCase() }, { fixes });
+  return diagnostic('it-unclear', at, { word: word.toLowerCase() }, { fixes });
 }
 
 /** A number or a mark that is named nowhere, or only later. */

@@ -48,6 +48,8 @@ const MARKUP = /[*_`<>[\]\\&~|#]/;
 
 function editsOf(text: string, { prints, setUp, lines, compiled }: CompiledInside): Edit[] {
   const edits: Edit[] = [];
+  // Line ends of one kind, every place as it was.
+  const plain = text.replaceAll('\r\n', ' \n').replaceAll('\r', '\n');
   const isWrong = ({ from, to }: Range): boolean =>
     compiled.diagnostics.some(
       ({ severity, range }) => severity === 'error' && range.from < to && range.to > from,
@@ -59,8 +61,8 @@ function editsOf(text: string, { prints, setUp, lines, compiled }: CompiledInsid
   for (const { range, say } of prints) {
     const said = isWrong(range) ? null : say();
     if (said === null) continue;
-    const cased = startsSentence(text, range.from) ? upperFirst(said) : lowerFirst(said);
-    add(range, endsParagraph(text, range.to) && !cased.endsWith(':') ? `${cased}.` : cased);
+    const cased = startsSentence(plain, range.from) ? upperFirst(said) : lowerFirst(said);
+    add(range, endsParagraph(plain, range.to) && !cased.endsWith(':') ? `${cased}.` : cased);
   }
   if (setUp !== null && setUp.lines.length === lines.length)
     printSetUp(setUp).forEach((line, i) => isWrong(lines[i]) || add(lines[i], line));
@@ -75,7 +77,7 @@ function startsSentence(text: string, at: number): boolean {
 
 /** A sentence at the end of its paragraph without a stop. */
 function endsParagraph(text: string, at: number): boolean {
-  return /^[ \t]*(?:\r?\n[ \t]*(?:\r?\n|\d+[.)]|[-*+>]|#)|\r?\n?$)/.test(text.slice(at, at + 200));
+  return /^[ \t]*(?:\n[ \t]*(?:\n|\d+[.)]|[-*+>]|#)|\n?$)/.test(text.slice(at, at + 200));
 }
 
 function applied(text: string, edits: readonly Edit[]): string {

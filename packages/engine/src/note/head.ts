@@ -42,7 +42,8 @@ export function readHead(text: string): ReadHead {
     return { head: { range: null, ...found, place: null }, bodyFrom: open, diagnostics: [unclosed] };
   }
   const diagnostics: Diagnostic[] = [];
-  const source = text.slice(open, close.from);
+  // Line ends as YAML knows them, character for character as long.
+  const source = text.slice(open, close.from).replaceAll('\r\n', ' \n').replaceAll('\r', '\n');
   if (source.length > MOST_HEAD) {
     diagnostics.push(diagnostic('head-too-long', { from: start, to: start + 3 }, { most: MOST_HEAD }));
     found.place = null;
@@ -134,7 +135,8 @@ function readKeys(
       continue;
     }
     const node = pair.value;
-    if (key === 'readings') found.place = placeInList(node, source, base);
+    if (key === 'readings')
+      found.place = isEmpty(node) ? placeUnder(pair.key, source, base) : placeInList(node, source, base);
     if (isEmpty(node)) continue;
     switch (key) {
       case 'title':
@@ -165,6 +167,14 @@ function readKeys(
     }
   }
   return diagnostics;
+}
+
+/** Under a key without a value. */
+function placeUnder(key: unknown, source: string, base: number): Head['place'] {
+  const range = isScalar(key) ? key.range : null;
+  if (!range) return null;
+  const end = lineEnd(source, range[1]);
+  return { at: base + end, before: '  - ', after: '\n' };
 }
 
 /** After the last entry of a list written line by line; a list in brackets is left to the author. */
@@ -217,6 +227,9 @@ function closingFence(text: string, from: number): Range | null {
 
 /** Just after the line break that ends the line at `at`. */
 function lineEnd(text: string, at: number): number {
-  const end = text.indexOf('\n', at);
-  return end < 0 ? text.length : end + 1;
+  for (let i = at; i < text.length; i++) {
+    const c = text.charCodeAt(i);
+    if (c === 10 || (c === 13 && text.charCodeAt(i + 1) !== 10)) return i + 1;
+  }
+  return text.length;
 }

@@ -10,6 +10,8 @@ export interface Manner {
   readonly secret: boolean;
   /** Said to be done openly, so that everybody knows what was chosen. */
   readonly open: boolean;
+  /** Behind the back or under the table: whoever does it sees nothing either. */
+  readonly blind: boolean;
   readonly may: boolean;
 }
 
@@ -18,7 +20,7 @@ export interface Peeled {
   readonly manner: Manner;
 }
 
-const PLAIN: Manner = { who: null, secret: false, open: false, may: false };
+const PLAIN: Manner = { who: null, secret: false, open: false, blind: false, may: false };
 
 function sequences(text: string): readonly (readonly string[])[] {
   // Longest first, so that `in secret by them` is not taken for `in secret`.
@@ -46,13 +48,40 @@ const CHOOSES = sequences(`
   choose to | chooses to | choose where to | chooses where to | choose how to | chooses how to | choose how many to |
   decide where to | decides where to | choose | chooses
 `);
-const SECRET = sequences(`
-  in secret | secretly | out of your sight | out of sight | without you looking | without your looking | unseen |
-  unseen by you | while you look away | while you are turned away | while your back is turned | with your back turned |
-  behind their back | behind back | under table
-`);
+/** Ways of doing a thing seen or unseen, and how each is said. */
+const SIGHTS: readonly {
+  readonly how: 'secret' | 'open' | 'blind';
+  readonly all: readonly (readonly string[])[];
+}[] = [
+  {
+    how: 'secret',
+    all: sequences(`
+      in secret | secretly | out of your sight | out of sight | without you looking | without your looking | unseen |
+      unseen by you | while you look away | while you are turned away | while your back is turned | with your back turned
+    `),
+  },
+  {
+    how: 'open',
+    all: sequences('openly | in full view | for all to see | in sight of all | aloud | out loud'),
+  },
+  {
+    how: 'blind',
+    all: sequences(
+      'behind their back | behind back | behind your back | behind his back | behind her back | under table',
+    ),
+  },
+];
 
-const OPEN = sequences('openly | in full view | for all to see | in sight of all | aloud | out loud');
+type Sight = { readonly length: number; readonly how: Partial<Pick<Manner, 'secret' | 'open' | 'blind'>> };
+
+/** A manner that a sentence begins or ends with, leaving at least one word; length 0 where there is none. */
+function sightAt(tokens: readonly Token[], end: 'start' | 'end'): Sight {
+  for (const { how, all } of SIGHTS) {
+    const length = end === 'start' ? startLength(tokens, 0, all) : endLength(tokens, all);
+    if (length > 0 && length < tokens.length) return { length, how: { [how]: true } };
+  }
+  return { length: 0, how: {} };
+}
 
 /** How many words at `at` belong to one of these wordings. */
 function startLength(tokens: readonly Token[], at: number, all: readonly (readonly string[])[]): number {
@@ -72,72 +101,74 @@ function endLength(tokens: readonly Token[], all: readonly (readonly string[])[]
  * as it stands: a phrase of a move may speak of the spectator or of secrecy itself.
  */
 export function peelings(sentence: readonly Token[]): Peeled[] {
+  const found = peeled(sentence);
+  // `..., in secret, call it N`: how it is done may stand before the name that is given.
+  const call = sentence.findIndex(({ text, quoted }) => text === 'call' && !quoted);
+  const before = sentence.slice(0, Math.max(0, call));
+  const { length, how } = sightAt(before, 'end');
+  if (length === 0) return found;
+  const rest = [...before.slice(0, before.length - length), ...sentence.slice(call)];
+  for (const { tokens, manner } of peeled(rest)) found.push({ tokens, manner: { ...manner, ...how } });
+  return found;
+}
+
+function peeled(sentence: readonly Token[]): Peeled[] {
   const found: Peeled[] = [
     { tokens: sentence, manner: { ...PLAIN, who: saysAt(sentence, 0, ['you']) ? 'performer' : null } },
   ];
   const start = startLength(sentence, 0, ADVERBS);
   const bare = start > 0 && start < sentence.length ? sentence.slice(start) : sentence;
-  const said = startLength(bare, 0, SECRET);
-  const shown = startLength(bare, 0, OPEN);
-  const early = said + shown < bare.length ? said + shown : 0;
-  const body = bare.slice(early);
+  const early = sightAt(bare, 'start');
+  const body = bare.slice(early.length);
   for (const tail of tails(body)) {
-    const secret = (early > 0 && said > 0) || tail.secret;
-    const open = (early > 0 && shown > 0) || tail.open;
+    const how = { ...early.how, ...tail.how };
     found.push({
       tokens: tail.tokens,
-      manner: { ...PLAIN, secret, open, who: saysAt(body, 0, ['you']) ? 'performer' : null },
+      manner: { ...PLAIN, ...how, who: saysAt(body, 0, ['you']) ? 'performer' : null },
     });
     for (const { tokens, manner } of subjects(tail.tokens))
-      found.push({
-        tokens,
-        manner: { ...manner, secret: secret || manner.secret, open: open || manner.open },
-      });
+      found.push({ tokens, manner: { ...manner, ...how } });
   }
   return found;
 }
 
-function tails(tokens: readonly Token[]): { tokens: readonly Token[]; secret: boolean; open: boolean }[] {
-  const found = [{ tokens, secret: false, open: false }];
-  let rest = tokens;
-  let secret = false;
-  let open = false;
-  for (;;) {
-    const hidden = endLength(rest, SECRET);
-    const shown = hidden > 0 ? 0 : endLength(rest, OPEN);
-    const again = hidden + shown > 0 ? 0 : endLength(rest, AFTER);
-    if (hidden + shown + again === 0) return found;
-    secret ||= hidden > 0;
-    open ||= shown > 0;
-    rest = rest.slice(0, rest.length - hidden - shown - again);
-    found.push({ tokens: rest, secret, open });
+function tails(tokens: readonly Token[]): { tokens: readonly Token[]; how: Sight['how'] }[] {
+  const found: { tokens: readonly Token[]; how: Sight['how'] }[] = [{ tokens, how: {} }];
+  for (let { tokens: rest, how } = found[0]; ;) {
+    const sight = sightAt(rest, 'end');
+    const length = sight.length > 0 ? sight.length : endLength(rest, AFTER);
+    if (length === 0) return found;
+    rest = rest.slice(0, rest.length - length);
+    how = { ...how, ...sight.how };
+    found.push({ tokens: rest, how });
   }
 }
 
 function subjects(tokens: readonly Token[]): Peeled[] {
   const spectator = startLength(tokens, 0, SPECTATOR);
   const performer = startLength(tokens, 0, PERFORMER);
-  const secretly = saysAt(tokens, 0, ['secretly']) || saysAt(tokens, 0, ['openly']) ? 1 : 0;
-  if (spectator + performer + secretly === 0) return [];
+  const adverb = saysAt(tokens, 0, ['secretly']) || saysAt(tokens, 0, ['openly']);
+  if (spectator + performer === 0 && !adverb) return [];
   const who: Chooser | null = performer > 0 ? 'performer' : spectator > 0 ? 'spectator' : null;
   let at = spectator + performer;
-  let secret = false;
-  let open = false;
-  let may = false;
+  let manner: Manner = { ...PLAIN, who };
   const found: Peeled[] = [];
   const add = (): void => {
-    if (at < tokens.length) found.push({ tokens: tokens.slice(at), manner: { who, secret, open, may } });
+    if (at < tokens.length) found.push({ tokens: tokens.slice(at), manner });
   };
   for (;;) {
     const whether = startLength(tokens, at, MAY);
     const modal = whether > 0 ? 0 : startLength(tokens, at, MODALS);
-    const hidden = saysAt(tokens, at, ['secretly']) ? 1 : 0;
-    const shown = saysAt(tokens, at, ['openly']) ? 1 : 0;
-    if (whether + modal + hidden + shown === 0) break;
-    may ||= whether > 0;
-    secret ||= hidden > 0;
-    open ||= shown > 0;
-    at += whether + modal + hidden + shown;
+    const secret = saysAt(tokens, at, ['secretly']);
+    const open = saysAt(tokens, at, ['openly']);
+    if (whether + modal === 0 && !secret && !open) break;
+    manner = {
+      ...manner,
+      may: manner.may || whether > 0,
+      secret: manner.secret || secret,
+      open: manner.open || open,
+    };
+    at += whether + modal + (secret || open ? 1 : 0);
   }
   add();
   // `choose a pile` is a move of its own, `choose where to cut` only says who cuts.
@@ -159,14 +190,14 @@ export function baseForms(word: string): string[] {
 }
 
 /**
- * The sentence with its verbs as commands: the first word, and words after `and` or `then`, where `verbs` knows the form.
- * Null when nothing changes.
+ * The sentence with its verbs as commands: the first word, and words after `and` or `then`, where `verbs` knows the form; `takes`
+ * becomes `take` even where some sentence has `takes`. Null when nothing changes.
  */
 export function asCommand(tokens: readonly Token[], verbs: ReadonlySet<string>): readonly Token[] | null {
   let changed = false;
   const plain = tokens.map((token, i) => {
     const leads = i === 0 || tokens[i - 1].text === 'and' || tokens[i - 1].text === 'then';
-    if (!leads || token.quoted || verbs.has(token.text)) return token;
+    if (!leads || token.quoted) return token;
     const base = baseForms(token.text).find((form) => verbs.has(form));
     if (base === undefined) return token;
     changed = true;

@@ -13,6 +13,7 @@ export interface Said {
   readonly who: Chooser;
   readonly secret: boolean;
   readonly open?: boolean;
+  readonly blind?: boolean;
   readonly may?: boolean;
 }
 
@@ -32,6 +33,8 @@ export function upperFirst(text: string): string {
  */
 export function printClause(said: Said, who: Chooser = 'spectator'): string | null {
   const { move, args, may = false } = said;
+  // That the performer does it behind the back changes nothing, but is not to be taken out of the note.
+  if (said.blind === true && said.who === 'performer') return null;
   const plain = printPhrases(move.phrases, args, move.defaults, BLANKS);
   if (plain === null) return null;
   const manner = said.secret ? ', in secret' : said.open === true ? ', openly' : '';

@@ -35,6 +35,11 @@ import { countFromNone } from './count-from-none.ts';
 import { cutTooDeep } from './cut-too-deep.ts';
 import { duplicateCard } from './duplicate-card.ts';
 import { eachInEach } from './each-in-each.ts';
+import { freedomManyRounds } from './freedom-many-rounds.ts';
+import { freedomMixTooLarge } from './freedom-mix-too-large.ts';
+import { freedomNothingProved } from './freedom-nothing-proved.ts';
+import { freedomSomeUnsettled } from './freedom-some-unsettled.ts';
+import { freedomTablesSpent } from './freedom-tables-spent.ts';
 import { headKey } from './head-key.ts';
 import { headNotKeys } from './head-not-keys.ts';
 import { headTooDeep } from './head-too-deep.ts';
@@ -46,6 +51,7 @@ import { inNoPile } from './in-no-pile.ts';
 import { itUnclear } from './it-unclear.ts';
 import { leftOver } from './left-over.ts';
 import { lineEmpty } from './line-empty.ts';
+import { looksUnseen } from './looks-unseen.ts';
 import { markNotPut } from './mark-not-put.ts';
 import { nameIsANumber } from './name-is-a-number.ts';
 import { nameIsAWord } from './name-is-a-word.ts';
@@ -158,6 +164,8 @@ import { setUpTooMany } from './set-up-too-many.ts';
 import { setUpValueNumber } from './set-up-value-number.ts';
 import { setUpWord } from './set-up-word.ts';
 import { skipsDoNotReach } from './skips-do-not-reach.ts';
+import { smtLarge } from './smt-large.ts';
+import { smtLooks } from './smt-looks.ts';
 import { stepEmpty } from './step-empty.ts';
 import { stepsAreBullets } from './steps-are-bullets.ts';
 import { stepsWithoutBlock } from './steps-without-block.ts';
@@ -222,6 +230,11 @@ export const MESSAGES: readonly Message[] = [
   cutTooDeep,
   duplicateCard,
   eachInEach,
+  freedomManyRounds,
+  freedomMixTooLarge,
+  freedomNothingProved,
+  freedomSomeUnsettled,
+  freedomTablesSpent,
   headKey,
   headNotKeys,
   headTooDeep,
@@ -233,6 +246,7 @@ export const MESSAGES: readonly Message[] = [
   itUnclear,
   leftOver,
   lineEmpty,
+  looksUnseen,
   markNotPut,
   nameIsANumber,
   nameIsAWord,
@@ -345,6 +359,8 @@ export const MESSAGES: readonly Message[] = [
   setUpValueNumber,
   setUpWord,
   skipsDoNotReach,
+  smtLarge,
+  smtLooks,
   stepEmpty,
   stepsAreBullets,
   stepsWithoutBlock,
