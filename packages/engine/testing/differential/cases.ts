@@ -8,7 +8,7 @@ import { sentenceAt } from '../naive/truth.ts';
 import { Dice } from './dice.ts';
 import { Maker } from './routines.ts';
 import { seenIn, type Scope } from './scope.ts';
-import { makeSentence } from './sentences.ts';
+import { claimsIn, makeSentence } from './sentences.ts';
 import { makeSetUp } from './set-ups.ts';
 
 /** A small routine, everything that can happen in it, and the verdict on every sentence of its ending. */
@@ -64,9 +64,12 @@ interface Candidate {
 function makeEndings(walks: readonly Walk[], scope: Scope, bits: Bits, dice: Dice): Candidate[] {
   const wanted: (Judged['verdict'] | 'any')[] = ['proved', 'refuted', dice.chance(60) ? 'proved' : 'any'];
   const chosen: Candidate[] = [];
+  const open = walks.some(({ start }) => start.cards !== walks[0].start.cards);
   for (let i = 0; i < CANDIDATES && wanted.length > 0; i++) {
     const sentence = makeSentence(scope, dice);
     if (sentence === null) continue;
+    // What "each value" ranges over is not settled while the values are open.
+    if (open && claimsIn(sentence).includes('one-of-each')) continue;
     const judged = judge(walks, sentenceAt(sentence), bits);
     const at = wanted.findIndex((verdict) => verdict === judged.verdict || verdict === 'any');
     if (at < 0) continue;

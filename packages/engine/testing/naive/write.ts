@@ -1,6 +1,11 @@
 import { MOVES } from '../../src/moves/index.ts';
+import { printCardName, RANKS, SUITS } from '../../src/cards/names.ts';
+import { CLAIMS } from '../../src/claims/index.ts';
+import { BLANKS } from '../../src/phrases/blanks.ts';
+import { matchPhrase } from '../../src/phrases/phrase.ts';
+import { tokenize } from '../../src/phrases/tokens.ts';
 import { SAMPLE_NAMES } from '../../src/phrases/blank.ts';
-import type { Names } from '../../src/phrases/values.ts';
+import type { Args, Names } from '../../src/phrases/values.ts';
 import type {
   EachStep,
   EitherStep,
@@ -9,6 +14,7 @@ import type {
   NumberTest,
   RepeatStep,
   Routine,
+  Sentence,
   Step,
   Times,
 } from '../../src/routine/routine.ts';
@@ -20,6 +26,10 @@ const NOWHERE = { number: '', range: { from: 0, to: 0 } };
 
 const NAMES: Names = {
   ...SAMPLE_NAMES,
+  cards: [
+    ...SAMPLE_NAMES.cards,
+    ...RANKS.flatMap((rank) => SUITS.map((suit) => printCardName({ rank, suit }))),
+  ],
   piles: [
     ...SAMPLE_NAMES.piles,
     'hand',
@@ -42,11 +52,34 @@ export function move(sentence: string): MoveStep {
 }
 
 function readMove(sentence: string): MoveStep {
-  const found = MOVES.flatMap((m) => readAs(m, sentence, NAMES).map((args) => ({ move: m.id, args })));
+  const found = MOVES.flatMap((m) =>
+    readAs(m, sentence, NAMES).map((args) => ({ move: m.id, args: inOrder(args) })),
+  );
   const different = new Set(found.map((f) => JSON.stringify(f)));
   if (different.size !== 1)
     throw new Error(`"${sentence}" is read as ${[...different].join(', ') || 'nothing'}`);
   return { do: 'move', ...found[0], who: 'spectator', secret: false, ...NOWHERE };
+}
+
+/** The one claim that a sentence is. */
+export function claim(sentence: string): Sentence {
+  const tokens = tokenize(sentence);
+  const found = CLAIMS.flatMap((c) =>
+    c.phrases.flatMap((phrase) => {
+      const match = matchPhrase(phrase, tokens, NAMES, BLANKS);
+      if (match === null || match.troubles.length > 0) return [];
+      return [{ says: 'claim' as const, claim: c.id, args: inOrder({ ...c.defaults, ...match.args }) }];
+    }),
+  );
+  const different = new Set(found.map((f) => JSON.stringify(f)));
+  if (different.size !== 1)
+    throw new Error(`"${sentence}" is read as ${[...different].join(', ') || 'nothing'}`);
+  return found[0];
+}
+
+/** So that the same args are the same text. */
+function inOrder(args: Args): Args {
+  return Object.fromEntries(Object.entries(args).sort(([a], [b]) => (a < b ? -1 : 1)));
 }
 
 type Written = string | Step;
