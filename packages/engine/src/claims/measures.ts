@@ -1,29 +1,15 @@
 import type { Card } from '../cards/card.ts';
-import type { Kind, KindTest } from '../phrases/values.ts';
+import { attributesOfKind, bitsOfKind, isOfKind } from '../phrases/of-kind.ts';
+import type { Kind } from '../phrases/values.ts';
 import type { BitsOf, Measure } from './formula.ts';
-
-function passes(test: KindTest, card: Card, bit: BitsOf): boolean {
-  switch (test.test) {
-    case 'attribute': {
-      const value = card.attributes[test.attribute];
-      return (value !== undefined && test.values.includes(value)) !== (test.not === true);
-    }
-    case 'bit':
-      return (bit(test.bit) === 1) !== (test.not === true);
-    case 'card':
-      return (card.name === test.name) !== (test.not === true);
-  }
-}
 
 /** 1 for cards of the kind, 0 for others. */
 export function indicator(kind: Kind): Measure {
   return {
     id: `is ${JSON.stringify(kind.tests)}`,
-    attributes: once(
-      kind.tests.flatMap((t) => (t.test === 'attribute' ? [t.attribute] : t.test === 'card' ? ['name'] : [])),
-    ),
-    bits: once(kind.tests.flatMap((t) => (t.test === 'bit' ? [t.bit] : []))),
-    of: (card, bit) => (kind.tests.every((test) => passes(test, card, bit)) ? 1 : 0),
+    attributes: attributesOfKind(kind),
+    bits: bitsOfKind(kind),
+    of: (card, bit) => (isOfKind(kind, card, bit) ? 1 : 0),
   };
 }
 

@@ -1,3 +1,4 @@
+import { agreePairs } from './agree-pairs.ts';
 import { antiFaro } from './anti-faro.ts';
 import { bury } from './bury.ts';
 import { choosePile } from './choose-pile.ts';
@@ -8,39 +9,40 @@ import { countRing } from './count-ring.ts';
 import { countdown } from './countdown.ts';
 import { crossCut } from './cross-cut.ts';
 import { crossOut } from './cross-out.ts';
+import { cut } from './cut.ts';
 import { cutDeeper } from './cut-deeper.ts';
 import { cutHeaps } from './cut-heaps.ts';
 import { cutOff } from './cut-off.ts';
 import { cutPiles } from './cut-piles.ts';
 import { cutTurn } from './cut-turn.ts';
-import { cut } from './cut.ts';
+import { deal } from './deal.ts';
 import { dealAll } from './deal-all.ts';
 import { dealLetters } from './deal-letters.ts';
 import { dealPiles } from './deal-piles.ts';
 import { dealTurning } from './deal-turning.ts';
 import { dealTwoHands } from './deal-two-hands.ts';
-import { deal } from './deal.ts';
-import { downUnderHeap } from './down-under-heap.ts';
+import { dealValue } from './deal-value.ts';
 import { downUnderDeal } from './down-under.ts';
+import { downUnderHeap } from './down-under-heap.ts';
 import { exchangePiles } from './exchange-piles.ts';
 import { faro } from './faro.ts';
+import { fold } from './fold.ts';
 import { foldLayout } from './fold-layout.ts';
 import { foldLine } from './fold-line.ts';
-import { fold } from './fold.ts';
+import { gather } from './gather.ts';
 import { gatherBySkips } from './gather-by-skips.ts';
 import { gatherLines } from './gather-lines.ts';
 import { gatherOrder } from './gather-order.ts';
 import { gatherOutermost } from './gather-outermost.ts';
 import { gatherWith } from './gather-with.ts';
-import { gather } from './gather.ts';
 import { gilbreath } from './gilbreath.ts';
 import { handAcross } from './hand-across.ts';
 import { haymow } from './haymow.ts';
 import { layClock } from './lay-clock.ts';
 import { layOut } from './lay-out.ts';
 import { leaveOrTurn } from './leave-or-turn.ts';
-import { milkPairs } from './milk-pairs.ts';
 import { milk } from './milk.ts';
+import { milkPairs } from './milk-pairs.ts';
 import { monge } from './monge.ts';
 import { moveCard } from './move-card.ts';
 import { movePile } from './move-pile.ts';
@@ -55,23 +57,29 @@ import { putBeneath } from './put-beneath.ts';
 import { putOn } from './put-on.ts';
 import { readValue } from './read-value.ts';
 import { reckon } from './reckon.ts';
-import { riffleTogether } from './riffle-together.ts';
 import { riffle } from './riffle.ts';
+import { riffleTogether } from './riffle-together.ts';
 import { rotateBlock } from './rotate-block.ts';
 import { rotateCard } from './rotate-card.ts';
 import { rotatePacket } from './rotate-packet.ts';
 import { run } from './run.ts';
+import { sayCard } from './say-card.ts';
+import { sayNumber } from './say-number.ts';
 import { sayPile } from './say-pile.ts';
 import { shuffleBlocks } from './shuffle-blocks.ts';
 import { shuffleWithin } from './shuffle-within.ts';
+import { sloppyMix } from './sloppy-mix.ts';
+import { sortKind } from './sort-kind.ts';
+import { sortPairs } from './sort-pairs.ts';
 import { spellCard } from './spell-card.ts';
 import { spellName } from './spell-name.ts';
 import { stripOut } from './strip-out.ts';
 import { swapCards } from './swap-cards.ts';
 import { takeAny } from './take-any.ts';
+import { takeKind } from './take-kind.ts';
 import { takeOut } from './take-out.ts';
-import { transferLetters } from './transfer-letters.ts';
 import { transfer } from './transfer.ts';
+import { transferLetters } from './transfer-letters.ts';
 import { transpose } from './transpose.ts';
 import { turnAll } from './turn-all.ts';
 import { turnAlternate } from './turn-alternate.ts';
@@ -80,12 +88,14 @@ import { turnBlock } from './turn-block.ts';
 import { turnCard } from './turn-card.ts';
 import { turnEach } from './turn-each.ts';
 import { turnPacket } from './turn-packet.ts';
-import { wash } from './wash.ts';
 import { turnToBottom } from './turn-to-bottom.ts';
+import { walkValues } from './walk-values.ts';
+import { wash } from './wash.ts';
 import type { Move } from './move.ts';
 
 /** Every move there is; a new one is its own file and one line here. */
 export const MOVES: readonly Move[] = [
+  agreePairs,
   antiFaro,
   bury,
   choosePile,
@@ -108,6 +118,7 @@ export const MOVES: readonly Move[] = [
   dealPiles,
   dealTurning,
   dealTwoHands,
+  dealValue,
   downUnderDeal,
   downUnderHeap,
   exchangePiles,
@@ -149,14 +160,20 @@ export const MOVES: readonly Move[] = [
   rotateCard,
   rotatePacket,
   run,
+  sayCard,
+  sayNumber,
   sayPile,
   shuffleBlocks,
   shuffleWithin,
+  sloppyMix,
+  sortKind,
+  sortPairs,
   spellCard,
   spellName,
   stripOut,
   swapCards,
   takeAny,
+  takeKind,
   takeOut,
   transfer,
   transferLetters,
@@ -169,6 +186,7 @@ export const MOVES: readonly Move[] = [
   turnEach,
   turnPacket,
   turnToBottom,
+  walkValues,
   wash,
 ];
 

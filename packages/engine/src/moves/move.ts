@@ -107,6 +107,8 @@ export interface Move<A extends Args = Args> {
    * build on it, unless the sentence says it is secret. A function where that depends on the wording.
    */
   readonly open?: boolean | ((args: A) => boolean);
+  /** Numbers and marks that everybody knows after this, though they were settled unseen before. */
+  readonly tells?: (args: A) => readonly string[];
   /** Every way on at this moment, plainest first. Pure: the same view gives the same options. */
   readonly options: (args: A, view: View) => readonly Option[] | Stuck;
   /**

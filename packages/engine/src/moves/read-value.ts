@@ -1,9 +1,10 @@
 import { phrase } from '../phrases/phrase.ts';
-import type { PileRef, PlaceRef } from '../phrases/values.ts';
-import { defineMove, pileName, pileSize, placeIndex, stuck } from './move.ts';
+import type { NumberRef, PileRef, PlaceRef } from '../phrases/values.ts';
+import { valueCounted } from './looking.ts';
+import { defineMove, numberOf, pileName, pileSize, placeIndex, stuck } from './move.ts';
 import { badName } from './name-number.ts';
 
-type ReadValueArgs = { pile: PileRef; at: PlaceRef; call: string };
+type ReadValueArgs = { pile: PileRef; at: PlaceRef; courts?: NumberRef; call: string };
 
 /** P42: the value of a card is read and kept as a number; what follows may count as many cards. */
 export const readValue = defineMove<ReadValueArgs>({
@@ -12,8 +13,10 @@ export const readValue = defineMove<ReadValueArgs>({
   hands: 'choose',
   title: 'read a value',
   phrases: [
-    phrase('call the value of {at:place} [of {pile:pile}] {call:newname}'),
-    phrase('read the value of {at:place} [of {pile:pile}], call it {call:newname}'),
+    phrase('call the value of {at:place} [of {pile:pile}] {call:newname}[, courts counting {courts:number}]'),
+    phrase(
+      'read the value of {at:place} [of {pile:pile}][, courts counting {courts:number}], call it {call:newname}',
+    ),
   ],
   defaults: { pile: 'packet' },
   help: 'The value of one card is read and gets a name, so that later sentences can count that many cards.',
@@ -28,7 +31,9 @@ export const readValue = defineMove<ReadValueArgs>({
       const size = pileSize(args.pile, view);
       const i = placeIndex(args.at, size, view);
       if (i < 0 || i >= size) return 'no card';
-      return table.cardAt(pileName(args.pile, view), i).attributes['value'] ?? 'no value';
+      const card = table.cardAt(pileName(args.pile, view), i);
+      const courts = args.courts === undefined ? undefined : numberOf(args.courts, view);
+      return card.attributes.value === undefined ? 'no value' : valueCounted(card, courts);
     },
   },
   options(args, view) {
@@ -50,6 +55,12 @@ export const readValue = defineMove<ReadValueArgs>({
       sentence: 'Read the value of the top card of the table, call it K.',
       choices: [],
       after: 'k = 7; packet: 4H; table: 7C',
+    },
+    {
+      before: 'QH 2S',
+      sentence: 'Call the value of the top card N, courts counting 5.',
+      choices: [],
+      after: 'n = 5; QH 2S',
     },
   ],
 });

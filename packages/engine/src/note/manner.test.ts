@@ -24,7 +24,11 @@ function told(sentence: string): string {
     .map((step) => {
       const inner = step.do === 'either' ? step.branches[0][0] : step;
       if (inner.do !== 'move') return inner.do;
-      const how = [inner.who === 'performer' ? 'you' : '', inner.secret ? 'secret' : '', inner.open ? 'open' : ''];
+      const how = [
+        inner.who === 'performer' ? 'you' : '',
+        inner.secret ? 'secret' : '',
+        inner.open ? 'open' : '',
+      ];
       return [step.do === 'either' ? 'may' : '', inner.move, ...how].filter((word) => word !== '').join(' ');
     })
     .join(', ');

@@ -17,7 +17,33 @@ export interface SecretUse {
  */
 export function secretUses(steps: readonly Step[], known: Known = knownByNature): SecretUse[] {
   const secrets = secretNames(moveSteps(steps), known);
-  return steps.flatMap((step) => usesIn(step, secrets));
+  return usesInList(steps, { secrets, known, told: new Set() });
+}
+
+/** What is secret somewhere, and what of it has been told by now. */
+interface Knowledge {
+  readonly secrets: Secrets;
+  readonly known: Known;
+  readonly told: ReadonlySet<string>;
+}
+
+function usesInList(steps: readonly Step[], before: Knowledge): SecretUse[] {
+  const told = new Set(before.told);
+  return steps.flatMap((step) => {
+    const uses = usesIn(step, { ...before, told });
+    // What is settled anew is as unknown as it was at first; what a block tells may not have been told, if it was left out.
+    for (const name of broughtIn([step])) told.delete(name);
+    if (step.do === 'move' && before.known(step))
+      for (const name of moveById(step.move).tells?.(step.args) ?? []) told.add(name);
+    return uses;
+  });
+}
+
+function broughtIn(steps: readonly Step[]): string[] {
+  return moveSteps(steps).flatMap((step) => {
+    const brought = moveById(step.move).brings?.(step.args) ?? {};
+    return [...(brought.numbers ?? []), ...(brought.marks ?? [])];
+  });
 }
 
 type Secrets = ReadonlyMap<string, MoveStep>;
@@ -39,18 +65,33 @@ function secretNames(moves: readonly MoveStep[], known: Known): Secrets {
   return secrets;
 }
 
-function usesIn(step: Step, secrets: Secrets): SecretUse[] {
+function usesIn(step: Step, knowledge: Knowledge): SecretUse[] {
+  const { secrets, told } = knowledge;
   const uses = (names: readonly string[]): SecretUse[] =>
     names.flatMap((name) => {
-      const settled = secrets.get(name);
+      const settled = told.has(name) ? undefined : secrets.get(name);
       return settled === undefined ? [] : [{ name, settled, used: step }];
     });
   if (step.do === 'move') return step.who === 'performer' ? uses(namesUsed(step)) : [];
   const inner = innerSteps(step);
-  const within = inner.flatMap((one) => usesIn(one, secrets));
+  const again = step.do === 'repeat' || step.do === 'each' ? new Set(broughtIn(inner)) : new Set<string>();
+  const still = { ...knowledge, told: new Set([...told].filter((name) => !again.has(name))) };
+  const within = bodiesOf(step).flatMap((body) => usesInList(body, still));
   const rests = step.do === 'if' ? [step.when.number] : step.do === 'repeat' ? numbersIn(step.times) : [];
   const acts = (step.do === 'repeat' && step.who === 'performer') || inner.some(isPerformers);
   return acts ? [...uses(rests), ...within] : within;
+}
+
+function bodiesOf(step: Exclude<Step, MoveStep>): readonly (readonly Step[])[] {
+  switch (step.do) {
+    case 'repeat':
+    case 'each':
+      return [step.body];
+    case 'either':
+      return step.branches;
+    case 'if':
+      return [step.then, step.otherwise];
+  }
 }
 
 /** Numbers that the sentence speaks of, and marks that have to be found on the table. */
