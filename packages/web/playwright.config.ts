@@ -1,7 +1,9 @@
 import { defineConfig } from '@playwright/test';
 import { findChromium } from '../../scripts/chromium.mjs';
 
-const port = 4179;
+// Its own for every run, so that two runs do not meet; the run's other processes inherit it.
+process.env['FOREGONE_PORT'] ??= String(4_200 + (process.pid % 800));
+const port = process.env['FOREGONE_PORT'];
 
 export default defineConfig({
   testDir: 'testing/browser',

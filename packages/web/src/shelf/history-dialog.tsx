@@ -44,6 +44,7 @@ export function HistoryDialog({ note: opened, onClose }: HistoryDialogProps) {
           aria-label="Earlier texts"
           selectionMode="multiple"
           selectionBehavior="toggle"
+          escapeKeyBehavior="none"
           selectedKeys={keys}
           onSelectionChange={(selection) => {
             const now = selection === 'all' ? [] : [...selection].map(Number);

@@ -36,9 +36,9 @@ export interface Autosave {
 }
 
 /** A pause in typing that starts a save. */
-const QUIET = 250;
+const QUIET = 150;
 /** The longest that a change waits, so that what is lost is never as old as a second. */
-const LATEST = 500;
+const LATEST = 300;
 /** The journal is written at most this often while somebody types. */
 const JOURNAL_APART = 120;
 
