@@ -1,93 +1,164 @@
-import { Budget } from '../base/budget.ts';
 import { MOVES } from '../moves/index.ts';
-import type { Move } from '../moves/move.ts';
+import type { Hands, Move } from '../moves/move.ts';
 import { BLANKS } from '../phrases/blanks.ts';
 import { printPhrases } from '../phrases/phrase.ts';
 import type { Part } from '../phrases/template.ts';
 import type { Amount, Args, ArgValue, Block, PlaceRef } from '../phrases/values.ts';
 import { layoutKey, sizeOf, type Layout } from '../pictures/layout.ts';
-import { BudgetEnded, Graph } from '../routine/graph.ts';
 import type { MoveStep } from '../routine/routine.ts';
-import { alone } from './insertion.ts';
+import { Mix } from './mix.ts';
 
 /** One or two sentences that could be put in, as the note would write them. */
 export interface Candidate {
   readonly text: string;
   readonly steps: readonly MoveStep[];
+  /** What hands do first. */
+  readonly hands: Hands;
+  /** The mix on the piles it was thought of for. */
+  readonly mix: Mix;
 }
+
+/** What hands do, in the order in which it is offered. */
+export const HANDS_IN_ORDER: readonly Hands[] = [
+  'cut',
+  'mix',
+  'deal',
+  'gather',
+  'turn',
+  'order',
+  'hand over',
+];
 
 // More readings of one move than anybody would look through.
 const MOST_FOR_A_MOVE = 60;
-// A move with more ways than this is too large to be offered by the way.
-const MOST_WORK = 8_000;
 
 /**
- * Every move of the catalogue with every sensible filling of its blanks on these piles that leaves the piles as they were, alone
- * or followed by a gathering. A move that looks at cards is none: what it does depends on more than sizes.
+ * Every move of the catalogue with every sensible filling of its blanks on these piles that can leave the piles as they were, alone or
+ * followed by a gathering. A move that looks at cards is none: what it does depends on more than sizes.
  */
-export function candidatesFor(layout: Layout): Candidate[] {
-  const found = new Map<string, Candidate>();
-  const add = (steps: readonly MoveStep[], texts: readonly string[]): void => {
-    const text = texts.map((t) => t.replace(/\.$/, '')).join('; ') + '.';
-    if (!found.has(text)) found.set(text, { text, steps });
+export function* candidatesFor(layout: Layout): Generator<Candidate> {
+  const goal = layoutKey(layout);
+  const known = new Set<string>();
+  const gatherings = new Map<string, readonly Filling[]>();
+  const candidate = (parts: readonly Filling[], mix: Mix): Candidate | null => {
+    const text = parts.map(({ text: one }) => one.replace(/\.$/, '')).join('; ') + '.';
+    if (known.has(text)) return null;
+    known.add(text);
+    return { text, steps: parts.map(({ step }) => step), hands: parts[0].hands, mix };
   };
-  for (const { step, text } of fillings(layout)) {
-    const after = layoutAfter([step], layout);
-    if (after === null) continue;
-    if (layoutKey(after) === layoutKey(layout)) add([step], [text]);
-    else if (step.move !== 'gather')
-      for (const second of gatherings(after)) {
-        const end = layoutAfter([step, second.step], layout);
-        if (end !== null && layoutKey(end) === layoutKey(layout))
-          add([step, second.step], [text, second.text]);
+  for (const hands of HANDS_IN_ORDER)
+    for (const move of MOVES) {
+      if (move.hands !== hands || move.looks !== undefined) continue;
+      for (const filling of fill(move, layout)) {
+        const mix = new Mix([filling.step], layout);
+        const after = mix.plainEnd();
+        if (after === null) continue;
+        const key = layoutKey(after);
+        if (key === goal) {
+          const one = candidate([filling], mix);
+          if (one !== null) yield one;
+        } else if (isDealt(filling, after)) {
+          let seconds = gatherings.get(key);
+          if (seconds === undefined) gatherings.set(key, (seconds = gatheringsOf(after)));
+          for (const second of seconds) {
+            const both = new Mix([filling.step, second.step], layout);
+            const end = both.plainEnd();
+            if (end === null || layoutKey(end) !== goal) continue;
+            const two = candidate([filling, second], both);
+            if (two !== null) yield two;
+          }
+        }
       }
-  }
-  return [...found.values()];
+    }
+}
+
+function gatheringsOf(layout: Layout): Filling[] {
+  return MOVES.filter(({ hands, looks }) => hands === 'gather' && looks === undefined).flatMap((move) =>
+    fill(move, layout),
+  );
+}
+
+/** Whether gathering is worth a thought: what was dealt out is all there is, or lies in one heap beside the rest. */
+function isDealt({ step, hands }: Filling, after: Layout): boolean {
+  if ((hands !== 'deal' && hands !== 'mix') || step.args.face !== undefined) return false;
+  const { pile } = step.args;
+  return after.names.length <= 2 || typeof pile !== 'string' || !after.names.includes(pile);
 }
 
 interface Filling {
   readonly step: MoveStep;
   readonly text: string;
+  readonly hands: Hands;
 }
 
-function fillings(layout: Layout): Filling[] {
-  return MOVES.filter((move) => move.looks === undefined && move.hands !== 'choose').flatMap((move) =>
-    fill(move, layout),
-  );
-}
+const booksKnown = new Map<string, CandidateBook>();
+const MOST_BOOKS = 12;
 
-function gatherings(layout: Layout): Filling[] {
-  return MOVES.filter((move) => move.hands === 'gather' && move.looks === undefined).flatMap((move) =>
-    fill(move, layout),
-  );
+/** The candidates for some piles, worked out as far as they have been asked for and kept for the next who asks. */
+export class CandidateBook {
+  private readonly found: Candidate[] = [];
+  private readonly rest: Generator<Candidate>;
+  private isDone = false;
+
+  private constructor(layout: Layout) {
+    this.rest = candidatesFor(layout);
+  }
+
+  static for(layout: Layout): CandidateBook {
+    const key = layoutKey(layout);
+    let book = booksKnown.get(key);
+    if (book === undefined) {
+      book = new CandidateBook(layout);
+      const [oldest] = booksKnown.keys();
+      if (booksKnown.size >= MOST_BOOKS && oldest !== undefined) booksKnown.delete(oldest);
+    } else booksKnown.delete(key);
+    // The most lately used stands last.
+    booksKnown.set(key, book);
+    return book;
+  }
+
+  *all(): Generator<Candidate> {
+    for (let i = 0; ; i++) {
+      if (i === this.found.length && !this.isDone) {
+        const next = this.rest.next();
+        if (next.done === true) this.isDone = true;
+        else this.found.push(next.value);
+      }
+      if (i >= this.found.length) return;
+      yield this.found[i];
+    }
+  }
 }
 
 function fill(move: Move, layout: Layout): Filling[] {
   const all = new Map<string, Filling>();
   for (const phrase of move.phrases)
-    for (const args of oneAtATime(fillParts(phrase.parts, layout))) {
+    for (const args of phrase.parts.length === 0 ? [] : oneAtATime(fillParts(phrase.parts, layout))) {
       const whole: Args = { ...move.defaults, ...args, ...phrase.fixed };
-      if ((move.check?.(whole) ?? []).length > 0) continue;
+      const key = JSON.stringify(Object.entries(whole).sort(([a], [b]) => (a < b ? -1 : 1)));
+      if (all.has(key) || (move.check?.(whole) ?? []).length > 0) continue;
       const text = printPhrases(move.phrases, whole, move.defaults, BLANKS);
-      if (text === null || all.has(text)) continue;
+      if (text === null) continue;
       if (all.size >= MOST_FOR_A_MOVE) return [...all.values()];
-      all.set(text, { text: `${text}.`, step: stepOf(move, whole) });
+      all.set(key, { text: `${text}.`, step: stepOf(move, whole), hands: move.hands });
     }
   return [...all.values()];
 }
 
-/** Of all fillings, those that differ from the first in one blank: enough to see what a blank does, without every combination. */
+/**
+ * Of all fillings, those that differ from the first in one blank: enough to see what a blank does, without every combination. Numbers
+ * belong together, as the rows and columns of a layout do.
+ */
 function oneAtATime(all: readonly Args[]): Args[] {
   const first = all[0] ?? {};
   return all.filter((args) => {
     const names = new Set([...Object.keys(first), ...Object.keys(args)]);
-    return (
-      [...names].filter((name) => JSON.stringify(first[name]) !== JSON.stringify(args[name])).length <= 1
-    );
+    const changed = [...names].filter((name) => JSON.stringify(first[name]) !== JSON.stringify(args[name]));
+    return changed.length <= 1 || changed.every((name) => typeof args[name] === 'number');
   });
 }
 
-function stepOf(move: Move, args: Args): MoveStep {
+export function stepOf(move: Move, args: Args): MoveStep {
   const nowhere = { number: '', range: { from: 0, to: 0 } };
   return { do: 'move', move: move.id, args, who: 'spectator', secret: false, ...nowhere };
 }
@@ -102,9 +173,12 @@ function fillParts(parts: readonly Part[], layout: Layout): Args[] {
       case 'blank':
         for (const value of valuesFor(part.type, layout)) ways.push({ [part.name]: value });
         break;
-      case 'choice':
-        for (const { value } of part.values) ways.push({ [part.name]: value });
+      case 'choice': {
+        // Piles, heaps and hands differ in name only.
+        const values = part.name === 'plural' ? pluralsOn(part, layout) : part.values;
+        for (const { value } of values) ways.push({ [part.name]: value });
         break;
+      }
       case 'optional':
         ways.push({}, ...part.ways.flatMap((way) => fillParts(way, layout)));
         break;
@@ -112,10 +186,25 @@ function fillParts(parts: readonly Part[], layout: Layout): Args[] {
         ways.push(...part.ways.flatMap((way) => fillParts(way, layout)));
         break;
     }
-    const distinct = [...new Map(ways.map((way) => [JSON.stringify(way), way])).values()];
+    const distinct =
+      ways.length < 2 ? ways : [...new Map(ways.map((way) => [JSON.stringify(way), way])).values()];
+    if (distinct.length === 0) return [];
     all = all.flatMap((args) => distinct.map((way) => ({ ...args, ...way }))).slice(0, 4 * MOST_FOR_A_MOVE);
   }
   return all;
+}
+
+/** The nouns whose piles are there; the first where there are none. */
+function pluralsOn(
+  part: Extract<Part, { part: 'choice' }>,
+  layout: Layout,
+): readonly { readonly value: string }[] {
+  const there = part.values.filter(({ value }) =>
+    layout.names.some((name) => name.startsWith(`${value.slice(0, -1)} `)),
+  );
+  return there.length > 0
+    ? there
+    : [{ value: part.values.some(({ value }) => value === 'piles') ? 'piles' : part.values[0].value }];
 }
 
 /**
@@ -125,26 +214,33 @@ function fillParts(parts: readonly Part[], layout: Layout): Args[] {
 function valuesFor(type: string, layout: Layout): ArgValue[] {
   const most = Math.max(...layout.names.map((name) => sizeOf(layout, name)), 0);
   const half = most % 2 === 0 ? [most / 2] : [];
-  const counts = [...new Set([2, 3, 4, 5, 6, 8, 13, ...half])]
+  const counts = [...new Set([2, 3, 4, 5, 6, 8, ...(most % 13 === 0 ? [4, 13] : []), ...half])]
     .filter((n) => n > 1 && n <= most)
     .sort((x, y) => x - y);
+  const exactly = (n: number): Amount => ({ of: 'exactly', n });
   switch (type) {
     case 'pile':
-      return [...layout.names];
+      // Of many piles the outermost and one between them tell what a blank does.
+      return layout.names.length <= 4
+        ? [...layout.names]
+        : [layout.names[0], layout.names[1], layout.names.at(-1)];
     case 'newpile':
       return [layout.names.includes('table') ? 'counter' : 'table'];
     case 'number':
       return counts;
     case 'nth':
       return [2, 3].filter((n) => n <= most);
+    case 'many':
+      return counts.map(exactly);
+    case 'severaltop':
+    case 'severalbottom':
+      return [2, 3].filter((n) => n <= most).map(exactly);
     case 'amount':
     case 'cards':
     case 'topcards':
-    case 'many':
-    case 'howmany':
       return OPEN;
     case 'blocks':
-      return [{ of: 'exactly', n: 2 }, { of: 'multiple', k: 2, plus: 0 }, ...OPEN];
+      return [exactly(2), { of: 'multiple', k: 2, plus: 0 }, ...OPEN];
     case 'block':
       return BLOCKS;
     case 'place':
@@ -166,24 +262,3 @@ const ENDS: PlaceRef[] = [
   { end: 'top', n: 1 },
   { end: 'bottom', n: 1 },
 ];
-
-/** Sizes after the steps, if they are the same whatever is chosen; null when they are not or there is a dead end. */
-function layoutAfter(steps: readonly MoveStep[], layout: Layout): Layout | null {
-  const graph = new Graph(alone(steps, layout));
-  let order: number[];
-  try {
-    order = graph.reach([graph.start], new Budget(MOST_WORK));
-  } catch (error) {
-    if (error instanceof BudgetEnded) return null;
-    throw error;
-  }
-  let after: Layout | null = null;
-  for (const id of order) {
-    const location = graph.locations[id];
-    if (location.exit) {
-      if (after !== null && layoutKey(after) !== layoutKey(location.layout)) return null;
-      after = location.layout;
-    } else if (graph.waysFrom(id).stuck !== undefined) return null;
-  }
-  return after;
-}

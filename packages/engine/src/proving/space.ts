@@ -21,6 +21,8 @@ export interface Space {
   /** Equal signatures mean that handling acts alike on the columns. */
   readonly signature: string;
   readonly under: (op: number) => OpMap;
+  /** Whether `under` can say what an operation does that was not given when the space was made. */
+  readonly isClosedUnder: (op: number) => boolean;
   /** The d column values of a card with these bits. */
   readonly valuesOf: (card: Card, bits: number) => readonly number[];
 }
@@ -82,7 +84,7 @@ export function spaceOf(
   // An opened basis: `reduced` for finding coordinates, `columns` as the functions themselves; entry 0 is the constant 1.
   const columns: number[][] = [];
   const reduced: { row: number[]; pivot: number; as: number[] }[] = [];
-  const coordinates = (f: readonly number[], keep: boolean): number[] => {
+  const reduce = (f: readonly number[]): { rest: number[]; as: number[] } => {
     const rest = [...f];
     const as = new Array<number>(columns.length + 1).fill(0);
     for (const { row, pivot, as: made } of reduced) {
@@ -91,6 +93,10 @@ export function spaceOf(
       for (let i = 0; i < size; i++) rest[i] = mod(rest[i] - times * row[i], p);
       made.forEach((c, i) => (as[i] = mod(as[i] + times * c, p)));
     }
+    return { rest, as };
+  };
+  const coordinates = (f: readonly number[], keep: boolean): number[] => {
+    const { rest, as } = reduce(f);
     const pivot = rest.findIndex((value) => value !== 0);
     if (pivot < 0) return as;
     if (!keep) throw new Error('a function outside the closed space: the operations were not all given');
@@ -138,6 +144,10 @@ export function spaceOf(
     measures: asked.map((f) => split(coordinates(f, false))),
     signature: JSON.stringify([p, d, actions]),
     under,
+    isClosedUnder: (op) =>
+      columns
+        .slice(1)
+        .every((column) => reduce(handled(column, (op & mask) >>> 0)).rest.every((value) => value === 0)),
     valuesOf(card, cardBits) {
       let setting = 0;
       kinds.forEach((kind, i) => (setting |= ((cardBits >>> kind) & 1) << i));

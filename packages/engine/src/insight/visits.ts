@@ -1,0 +1,254 @@
+import { echelonOver, type Echelon, type Vector } from '../base/echelon.ts';
+import type { Edge } from '../routine/graph.ts';
+import type { LittleGraph, Whole } from './mix.ts';
+import type { Family, Probed } from './probed.ts';
+
+/** An edge of a mix; `from` and `to` are its nodes. */
+export interface MixEdge {
+  readonly from: number;
+  readonly to: number;
+  readonly effect: Whole;
+}
+
+/** A mix put in at one location: a graph of its own from `start` to `end`, with the edges into each node. */
+export interface PutIn {
+  readonly start: number;
+  readonly end: number;
+  /** Nodes are numbered below this. */
+  readonly size: number;
+  readonly into: readonly (readonly MixEdge[] | undefined)[];
+}
+
+/** A mix that is one of several rearrangements. */
+export function oneOf(wholes: readonly Whole[]): PutIn {
+  return {
+    start: 0,
+    end: 1,
+    size: 2,
+    into: [undefined, wholes.map((effect) => ({ from: 0, to: 1, effect }))],
+  };
+}
+
+/** A mix decision by decision. */
+export function putIn({ start, end, edges }: LittleGraph): PutIn {
+  const into: MixEdge[][] = [];
+  let size = Math.max(start, end) + 1;
+  for (const edge of edges) {
+    size = Math.max(size, edge.to + 1, edge.from + 1);
+    (into[edge.to] ??= []).push(edge);
+  }
+  return { start, end, size, into };
+}
+
+/**
+ * One place of the working and one family of equations: what arrives there, what is needed from there on, and what lies between two
+ * visits of it. A mix put in there is done at each visit, so what is needed between two visits has to be worked out with it.
+ */
+export class Visits {
+  /** The locations that are the place. */
+  readonly locations: readonly number[];
+  /** Whether a performance can be there more than once. */
+  readonly recurs: boolean;
+  /** Tables that arrive at a location without having been at the place before. */
+  private readonly arriving = new Map<number, readonly Vector[]>();
+  /** What must be true when a location of the place is left for the last time. */
+  private readonly leaving = new Map<number, readonly Vector[]>();
+  private readonly between: ReadonlySet<number>;
+  private readonly into = new Map<number, Edge[]>();
+  private readonly family: Family;
+  private readonly scratch: Vector;
+
+  constructor(probed: Probed, place: number, family: Family) {
+    const { graph, region } = probed;
+    const { kernel, have, need } = family;
+    this.family = family;
+    this.scratch = kernel.zero();
+    this.locations = probed.at[place];
+    const own = new Set(this.locations);
+    const behind = closure(this.locations, (id) => graph.waysFrom(id).edges.map((edge) => edge.to));
+    const before = closure(this.locations, (id) => (region.into[id] ?? []).map((edge) => edge.from));
+    this.between = new Set([...behind].filter((id) => before.has(id)));
+    for (const id of this.between)
+      for (const edge of region.into[id] ?? [])
+        if (this.between.has(edge.from)) {
+          const known = this.into.get(id);
+          if (known === undefined) this.into.set(id, [edge]);
+          else known.push(edge);
+        }
+    this.recurs = this.into.size > 0;
+    if (!this.recurs)
+      for (const id of this.locations) {
+        this.arriving.set(
+          id,
+          (have.at[id] ?? []).map((i) => have.tables.vector(i)),
+        );
+        this.leaving.set(
+          id,
+          (need.at[id] ?? []).map((i) => need.rows.vector(i)),
+        );
+      }
+    else {
+      this.arriveFromOutside(probed, own);
+      this.leaveForGood(probed, own);
+    }
+  }
+
+  private arriveFromOutside({ graph, region, starts }: Probed, own: ReadonlySet<number>): void {
+    const { problem, kernel, have } = this.family;
+    const search = new Search(this.family);
+    if (this.between.has(graph.start))
+      for (const table of starts.spanning)
+        for (const member of problem.members) search.add(graph.start, kernel.ofTable(member, table));
+    for (const id of this.between)
+      for (const edge of region.into[id] ?? [])
+        if (!this.between.has(edge.from))
+          for (const i of have.at[edge.from] ?? []) {
+            const vector = kernel.zero();
+            kernel.push(have.tables.vector(i), edge, vector);
+            search.add(id, vector);
+          }
+    search.run((id, vector) => {
+      if (own.has(id)) return;
+      for (const edge of graph.waysFrom(id).edges)
+        if (this.between.has(edge.to)) {
+          const after = kernel.zero();
+          kernel.push(vector, edge, after);
+          search.add(edge.to, after);
+        }
+    });
+    for (const id of this.locations) this.arriving.set(id, search.at(id));
+  }
+
+  private leaveForGood({ graph }: Probed, own: ReadonlySet<number>): void {
+    const { kernel, need } = this.family;
+    const search = new Search(this.family);
+    for (const id of this.between)
+      for (const edge of graph.waysFrom(id).edges)
+        if (!this.between.has(edge.to))
+          for (const i of need.at[edge.to] ?? []) {
+            const vector = kernel.zero();
+            kernel.pull(need.rows.vector(i), edge, vector);
+            search.add(id, vector);
+          }
+    search.run((id, vector) => {
+      if (own.has(id)) return;
+      for (const edge of this.into.get(id) ?? []) {
+        const earlier = kernel.zero();
+        kernel.pull(vector, edge, earlier);
+        search.add(edge.from, earlier);
+      }
+    });
+    for (const id of this.locations) this.leaving.set(id, search.at(id));
+  }
+
+  /**
+   * Whether a rearrangement done at one location, once, keeps the sentence certain. Where the place recurs this is only a necessary
+   * condition for doing it at each visit.
+   */
+  stands(location: number, effect: Whole): boolean {
+    const { kernel } = this.family;
+    const rows = this.leaving.get(location) ?? [];
+    if (rows.length === 0) return true;
+    for (const table of this.arriving.get(location) ?? []) {
+      kernel.push(table, { effect } as Edge, this.scratch);
+      for (const row of rows) if (kernel.value(row, this.scratch) !== 0) return false;
+    }
+    return true;
+  }
+
+  /**
+   * Whether the sentence stays certain when a mix is put in at the place, done anew at each visit in any of its ways. What is needed is
+   * pulled back through the mix and through all that lies between two visits until nothing new comes up.
+   */
+  keeps(mixes: ReadonlyMap<number, PutIn>): boolean {
+    const { kernel } = this.family;
+    const search = new Search(this.family);
+    // A location stands for the moment before its mix; the mix's own nodes are numbered below zero.
+    const offsets = new Map<number, number>();
+    let offset = 1;
+    for (const location of this.locations) {
+      const mix = mixes.get(location);
+      if (mix === undefined) continue;
+      offsets.set(location, offset);
+      for (const row of this.leaving.get(location) ?? []) search.add(-(offset + mix.end), row);
+      offset += mix.size;
+    }
+    const owner = (id: number): number => {
+      let found = this.locations[0];
+      for (const [location, from] of offsets) if (-id >= from) found = location;
+      return found;
+    };
+    const own = new Set(this.locations);
+    const only = this.locations.length === 1 ? this.locations[0] : undefined;
+    return search.run((id, vector) => {
+      const location = id >= 0 ? id : (only ?? owner(id));
+      const mix = mixes.get(location);
+      const from = offsets.get(location);
+      if (mix !== undefined && from !== undefined)
+        for (const edge of mix.into[id < 0 ? -id - from : mix.start] ?? []) {
+          const earlier = kernel.zero();
+          kernel.pull(vector, edge as Edge, earlier);
+          search.add(edge.from === mix.start ? location : -(from + edge.from), earlier);
+        }
+      if (id < 0) return true;
+      if (mix !== undefined)
+        for (const table of this.arriving.get(id) ?? []) if (kernel.value(vector, table) !== 0) return false;
+      for (const edge of this.into.get(id) ?? []) {
+        const earlier = kernel.zero();
+        kernel.pull(vector, edge, earlier);
+        const before = mixes.get(edge.from);
+        if (before !== undefined) search.add(-((offsets.get(edge.from) ?? 0) + before.end), earlier);
+        // A location of the place at which nothing can be done is not left.
+        else if (!own.has(edge.from)) search.add(edge.from, earlier);
+      }
+      return true;
+    });
+  }
+}
+
+/** Vectors spread over nodes, each node keeping those that are independent of what it has. */
+class Search {
+  private readonly bases = new Map<number, Echelon>();
+  private readonly kept = new Map<number, Vector[]>();
+  private readonly queue: { readonly at: number; readonly vector: Vector }[] = [];
+  private readonly scratch: Vector;
+  private readonly family: Family;
+
+  constructor(family: Family) {
+    this.family = family;
+    this.scratch = family.kernel.zero();
+  }
+
+  add(at: number, vector: Vector): void {
+    this.queue.push({ at, vector });
+  }
+
+  at(node: number): readonly Vector[] {
+    return this.kept.get(node) ?? [];
+  }
+
+  /** Hands on every vector that is new at its node; false as soon as `visit` says so. */
+  run(visit: (at: number, vector: Vector) => boolean | void): boolean {
+    const { problem } = this.family;
+    for (let i = 0; i < this.queue.length; i++) {
+      const { at, vector } = this.queue[i];
+      let basis = this.bases.get(at);
+      if (basis === undefined) {
+        this.bases.set(at, (basis = echelonOver(problem.p, problem.width)));
+        this.kept.set(at, []);
+      }
+      if (basis.rank === problem.width) continue;
+      this.scratch.set(vector);
+      if (!basis.insert(this.scratch)) continue;
+      this.kept.get(at)?.push(vector);
+      if (visit(at, vector) === false) return false;
+    }
+    return true;
+  }
+}
+
+function closure(from: readonly number[], next: (id: number) => readonly number[]): Set<number> {
+  const seen = new Set(from);
+  for (const id of seen) for (const to of next(id)) seen.add(to);
+  return seen;
+}
