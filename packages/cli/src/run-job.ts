@@ -2,8 +2,9 @@ import { isMainThread, parentPort, Worker, workerData } from 'node:worker_thread
 import { doJob, type Answer, type Job } from './jobs.ts';
 import { Progress } from './progress.ts';
 
-/** Long enough for most notes, short enough that Ctrl-C still seems to act at once. */
-const HERE_MS = 150;
+/** Work of the processor that is enough for most notes, and a wait after which Ctrl-C must act. */
+const HERE_WORK_MS = 150;
+const HERE_WAIT_MS = 600;
 
 type Told = { readonly spent: number } | { readonly answer: unknown } | { readonly fault: string };
 
@@ -49,10 +50,12 @@ export async function runJob<J extends Job>(job: J): Promise<Answer<J>> {
 }
 
 function tryHere(job: Job): { answer: unknown } | null {
-  const until = performance.now() + HERE_MS;
+  const started = performance.now();
+  const before = process.cpuUsage();
   let late = false;
   const goOn = (): boolean => {
-    late ||= performance.now() > until;
+    const { user, system } = process.cpuUsage(before);
+    late ||= (user + system) / 1000 > HERE_WORK_MS || performance.now() - started > HERE_WAIT_MS;
     return !late;
   };
   try {
