@@ -1,6 +1,7 @@
 import { Command, CommanderError, InvalidArgumentError } from 'commander';
-import { DEFAULT_LIMITS } from '@foregone/engine';
+import { DEFAULT_LIMITS, DEFAULT_ROUNDS, MOST_SMT_WORK } from '@foregone/engine';
 import { certify } from './commands/certify.ts';
+import { exportFor } from './commands/export.ts';
 import { format } from './commands/format.ts';
 import { moments } from './commands/moments.ts';
 import { play } from './commands/play.ts';
@@ -89,6 +90,26 @@ export async function program(parameters: readonly string[], terminal: Terminal)
     .action(async (file: string, { json = false }: { json?: boolean }) => {
       code = await recheck(file, { json }, terminal);
     });
+  add('export', 'a sentence of the ending as a question for a solver that you trust')
+    .argument('<file>', 'a note')
+    .requiredOption('--smt', 'as SMT-LIB 2: satisfiable exactly when some performance makes it false')
+    .option('--sentence <k>', 'which sentence of the ending, 1 for the first', atLeast(1))
+    .option(
+      '--rounds <n>',
+      `how often repetitions may come round in one performance (${DEFAULT_ROUNDS})`,
+      atLeast(0),
+    )
+    .option('--work <n>', 'steps of work that may be spent', atLeast(1))
+    .option('-o, --output <file>', 'where to write it', '-')
+    .action(
+      async (
+        file: string,
+        options: { sentence?: number; rounds?: number; work?: number; output: string },
+      ) => {
+        const { sentence = null, rounds = DEFAULT_ROUNDS, work = MOST_SMT_WORK, output } = options;
+        code = await exportFor(file, { sentence, rounds, work, output }, terminal);
+      },
+    );
   add('format', 'the note with its sentences as Foregone prints them')
     .argument('<file>', 'a note')
     .option('--check', 'only say whether it would differ (exit code 1)')

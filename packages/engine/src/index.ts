@@ -11,6 +11,7 @@ export {
   type RecheckedSentence,
 } from './check.ts';
 export { DEFAULT_LIMITS, type Limits } from './proving/question.ts';
+export { DEFAULT_ROUNDS, MOST_SMT_WORK, smtOf, type SmtOptions } from './proving/smt.ts';
 export type { Diagnostic, Facts, Fix, Range, Severity, Trouble } from './base/diagnostic.ts';
 export type { Result } from './base/result.ts';
 export { seeded } from './base/seeded.ts';

@@ -1,5 +1,5 @@
 import type { Budget } from '../base/budget.ts';
-import type { Edge, Graph } from '../routine/graph.ts';
+import { BudgetEnded, type Edge, type Graph } from '../routine/graph.ts';
 
 /** A location with the number of times that a circle was closed on the way there. */
 export interface Node {
@@ -45,6 +45,7 @@ export function unroll(graph: Graph, start: number, rounds: number, budget: Budg
         }
         edges.set(at.id, ways);
       }
+      if (!budget.spend(1 + ways.length * graph.cards)) throw new BudgetEnded();
       for (const { to } of ways) next.set(to.id, to);
     }
     layer = [...next.values()];

@@ -13,9 +13,16 @@ import { unroll, type Node, type Unrolled } from './smt-unroll.ts';
 export interface SmtOptions {
   /** How often a circle of the working may be closed in one performance. */
   readonly rounds: number;
-  /** Locations and edges that may be written. */
+  /** Work that may be spent: locations, edges, and cards written for each way on at each depth. */
   readonly work: number;
+  /** Asked now and then; may end it. */
+  readonly goOn?: (spent: number) => boolean;
 }
+
+/** Rounds that show most failures and still make a text that a solver can take in. */
+export const DEFAULT_ROUNDS = 3;
+/** Some tens of megabytes of text. */
+export const MOST_SMT_WORK = 4_000_000;
 
 /**
  * A sentence of the ending as a question in SMT-LIB 2: satisfiable exactly when some performance makes it false or gets stuck, within
@@ -25,7 +32,7 @@ export function smtOf(routine: Routine, ending: Ending, options: SmtOptions): Re
   const graph = new Graph(routine);
   if (graph.locations[graph.start].looksAhead) return bad(trouble('smt-looks'));
   const starts = startsOf(routine);
-  const budget = new Budget(options.work);
+  const budget = new Budget(options.work, options.goOn);
   const question: Question = { graph, starts, limits: DEFAULT_LIMITS, budget };
   const meanings = new Meanings(ending.sentence, question);
   try {
