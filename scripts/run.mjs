@@ -48,3 +48,9 @@ export const buildCli = {
   command: [join(root, 'node_modules/vite/bin/vite.js'), 'build'],
   cwd: join(root, 'packages/cli'),
 };
+
+/** The command that builds the workbench, to be run in packages/web. */
+export const buildWeb = {
+  command: [join(root, 'node_modules/vite/bin/vite.js'), 'build'],
+  cwd: join(root, 'packages/web'),
+};

@@ -43,6 +43,35 @@ export function tallyOfTests(code, report) {
 }
 
 /**
+ * The tests of a run in the browser, from its runner's JSON report. A test that passed only at a second try has failed.
+ *
+ * A run never counts as clean unless it ended with 0 and ran something.
+ *
+ * @param {number} code the runner's exit code
+ * @param {string | undefined} report the report's text, undefined when none was written
+ * @returns {Tally}
+ */
+export function tallyOfBrowser(code, report) {
+  const { expected = 0, unexpected = 0, flaky = 0, skipped = 0 } = statsOf(report);
+  const tally = { passed: expected, failed: unexpected + flaky, skipped };
+  if (tally.failed === 0 && (code !== 0 || tally.passed === 0)) tally.failed = 1;
+  return tally;
+}
+
+/**
+ * @param {string | undefined} report
+ * @returns {{ expected?: number, unexpected?: number, flaky?: number, skipped?: number }}
+ */
+function statsOf(report) {
+  if (report === undefined) return {};
+  try {
+    return JSON.parse(report).stats ?? {};
+  } catch {
+    return {};
+  }
+}
+
+/**
  * @param {string | undefined} report
  * @returns {{ status: string, assertionResults?: { status: string }[] }[]}
  */

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { tallyOfStep, tallyOfTests } from './tally.mjs';
+import { tallyOfBrowser, tallyOfStep, tallyOfTests } from './tally.mjs';
 
 const file = (status: string, ...tests: string[]) => ({
   status,
@@ -41,5 +41,36 @@ describe('tests', () => {
     ['nothing but skipped tests', report(file('passed', 'skipped'))],
   ])('%s counts as one failure even when the runner ended with 0', (_what, text) => {
     expect(tallyOfTests(0, text)).toMatchObject({ passed: 0, failed: 1 });
+  });
+});
+
+describe('a run in the browser', () => {
+  const report = (stats: object) => JSON.stringify({ stats });
+
+  test.each<[string, number, string | undefined, object]>([
+    [
+      'clean',
+      0,
+      report({ expected: 5, unexpected: 0, flaky: 0, skipped: 1 }),
+      { passed: 5, failed: 0, skipped: 1 },
+    ],
+    [
+      'a failure',
+      1,
+      report({ expected: 4, unexpected: 1, flaky: 0, skipped: 0 }),
+      { passed: 4, failed: 1, skipped: 0 },
+    ],
+    [
+      'a second try',
+      0,
+      report({ expected: 4, unexpected: 0, flaky: 2, skipped: 0 }),
+      { passed: 4, failed: 2, skipped: 0 },
+    ],
+    ['an error outside every test', 1, report({ expected: 4 }), { passed: 4, failed: 1, skipped: 0 }],
+    ['no test', 0, report({}), { passed: 0, failed: 1, skipped: 0 }],
+    ['no report', 0, undefined, { passed: 0, failed: 1, skipped: 0 }],
+    ['a broken report', 0, '{', { passed: 0, failed: 1, skipped: 0 }],
+  ])('%s', (_what, code, text, tally) => {
+    expect(tallyOfBrowser(code, text)).toEqual(tally);
   });
 });

@@ -4,13 +4,13 @@ import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { ensure } from './ensure.mjs';
-import { buildCli, run, tool } from './run.mjs';
-import { tallyOfStep, tallyOfTests } from './tally.mjs';
+import { buildCli, buildWeb, run, tool } from './run.mjs';
+import { tallyOfBrowser, tallyOfStep, tallyOfTests } from './tally.mjs';
 
 /**
  * To add a step, add a line: its name, how to run it, and, where it runs tests, the report from which they are counted.
  *
- * @typedef {{ name: string, command: string[], cwd?: string, report?: string }} Step
+ * @typedef {{ name: string, command: string[], cwd?: string, report?: string, tally?: typeof tallyOfTests }} Step
  *
  * @param {string} reports a folder for reports
  * @returns {Step[]}
@@ -32,6 +32,15 @@ const steps = (reports) => [
     report: join(reports, 'unit.json'),
   },
   { name: 'build', ...buildCli },
+  { name: 'web build', ...buildWeb },
+  { name: 'chromium', command: ['scripts/chromium.mjs'] },
+  {
+    name: 'browser',
+    command: [tool('playwright'), 'test', '--reporter=list,json'],
+    cwd: buildWeb.cwd,
+    report: join(reports, 'browser.json'),
+    tally: tallyOfBrowser,
+  },
 ];
 
 function main() {
@@ -40,6 +49,8 @@ function main() {
     return 1;
   }
   const reports = mkdtempSync(join(tmpdir(), 'foregone-test-'));
+  // Where the browser tests' runner writes its report; it takes this from nowhere else.
+  process.env.PLAYWRIGHT_JSON_OUTPUT_NAME = join(reports, 'browser.json');
   try {
     return runSteps(steps(reports), process.argv.slice(2));
   } finally {
@@ -66,7 +77,8 @@ function runSteps(all, names) {
   for (const step of chosen) {
     process.stdout.write(`${step.name.padEnd(width)}  `);
     const { code, output, seconds } = run(step.command, { cwd: step.cwd });
-    const tally = step.report === undefined ? tallyOfStep(code) : tallyOfTests(code, textOf(step.report));
+    const tally =
+      step.report === undefined ? tallyOfStep(code) : (step.tally ?? tallyOfTests)(code, textOf(step.report));
     passed += tally.passed;
     failed += tally.failed;
     const tests =
