@@ -1,13 +1,13 @@
 import { diagnostic, type Range } from '../base/diagnostic.ts';
-import type { Chooser, Step } from '../routine/routine.ts';
+import type { Chooser } from '../routine/routine.ts';
 import { printHead, readHead, type Head, type HeadReading } from './blocks.ts';
-import { stepOf, type Clause, type ClauseReader, type Context } from './clause.ts';
+import type { ClauseReader, Context } from './clause.ts';
+import { chooserOf, clauseOutcome, unreadOutcome } from './clause-outcome.ts';
 import { branched, enclosed, innerContext } from './enclose.ts';
 import { MOST_NESTING } from './limits.ts';
 import { placeOf, saysAt, splitAt, wordsOf, type Line, type Span } from './line.ts';
-import { merged } from './names.ts';
 import { followed, isClean, nothing, withTrouble, type Outcome } from './outcome.ts';
-import { printClause, printRepeated } from './print-clause.ts';
+import { printRepeated } from './print-clause.ts';
 import { beginsOtherwise, between, colonIn, greedy, isNothing, pieceOtherwise } from './split.ts';
 
 /** A block whose steps are still to come, in the list under its sentence. */
@@ -319,38 +319,4 @@ export class SentenceReader {
     });
     return done ? outcome : null;
   }
-}
-
-function chooserOf(step: Step | undefined): Chooser | null {
-  return step?.do === 'move' ? step.who : null;
-}
-
-function unreadOutcome(line: Line, span: Span, context: Context): Outcome {
-  const unread = { of: 'working' as const, line, span, context };
-  return { ...nothing({ names: context.names, it: null }), unread: [unread] };
-}
-
-/** A clause as a step; one that may be left out is a choice between it and nothing. */
-function clauseOutcome(clause: Clause, range: Range, context: Context, who: Chooser): Outcome {
-  const step = stepOf(clause, range);
-  const steps: Step[] = clause.may
-    ? [{ do: 'either', who: clause.who, branches: [[step], []], number: '', range }]
-    : [step];
-  const diagnostics = clause.troubles.map((t) =>
-    diagnostic(t.trouble.code, t.range ?? range, t.trouble.facts),
-  );
-  if (clause.rivals.length > 0) {
-    const facts = { moves: [clause.move, ...clause.rivals].map((move) => move.title) };
-    diagnostics.push(diagnostic('read-two-ways', range, facts));
-  }
-  const after = clause.may
-    ? { ...clause.after, names: merged([clause.after.names, context.names]) }
-    : clause.after;
-  return {
-    ...nothing(after),
-    steps,
-    diagnostics,
-    prints: diagnostics.length > 0 ? [] : [{ range, say: () => printClause(clause, who) }],
-    readings: clause.readings.map((reading) => ({ range, reading })),
-  };
 }
