@@ -10,7 +10,9 @@ import { read } from '../../src/note/read.ts';
 import { SENTENCES } from './rich-note.ts';
 
 const FOLDER = join(import.meta.dirname, 'corpus');
-const CORPUS = readdirSync(FOLDER).map((file) => readFileSync(join(FOLDER, file), 'utf8'));
+const CORPUS = readdirSync(FOLDER)
+  .filter((file) => file.endsWith('.txt'))
+  .map((file) => readFileSync(join(FOLDER, file), 'utf8'));
 
 /** What must hold of any text at all. */
 function survives(text: string): void {
