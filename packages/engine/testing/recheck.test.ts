@@ -38,8 +38,9 @@ const NOTES = [
 - packet: 2S 9H 4C KD 7S, face down
 ## Working
 1. Any number of times: cut the packet.
+2. Turn over the top 2 together.
 ## Ending
-- The packet is in the order it began in, up to a cut.
+- At least 3 cards are face down.
 `,
 ];
 

@@ -60,10 +60,10 @@ function familyProof(decision: Decision, solved: Solved): FamilyProof {
       }
       return sparse;
     });
-    if (graph.locations[location].looks) return;
-    for (const edge of graph.waysFrom(location).edges)
-      for (const op of edge.effect.ops ?? []) if ((op & mask) !== 0) ops.add((op & mask) >>> 0);
   });
+  // Also where nothing is needed yet: the checker wants to know how every operation acts on the columns.
+  for (const edge of graph.edges)
+    for (const op of edge.effect.ops ?? []) if ((op & mask) !== 0) ops.add((op & mask) >>> 0);
   return {
     p,
     d,

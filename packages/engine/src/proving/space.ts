@@ -65,7 +65,8 @@ export function spaceOf(
   // A function is the list of its values on (card, setting); cards that all measures treat alike share one place.
   const classOf = new Map<string, number>();
   const classes: number[][] = [];
-  const cardClass = new Map<number, number>();
+  // By the card itself: cards that differ only in an attribute left open share their number.
+  const cardClass = new Map<Card, number>();
   for (const card of cards) {
     const profile = measures.flatMap((m) =>
       Array.from({ length: settings }, (_, s) => m.of(card, (bit) => (s >> bits.indexOf(bit)) & 1)),
@@ -73,7 +74,7 @@ export function spaceOf(
     const key = profile.join();
     let index = classOf.get(key);
     if (index === undefined) classOf.set(key, (index = classes.push(profile) - 1));
-    cardClass.set(card.id, index);
+    cardClass.set(card, index);
   }
   const size = classes.length * settings;
   const functionOf = (m: number): number[] =>
@@ -151,7 +152,11 @@ export function spaceOf(
     valuesOf(card, cardBits) {
       let setting = 0;
       kinds.forEach((kind, i) => (setting |= ((cardBits >>> kind) & 1) << i));
-      const at = (cardClass.get(card.id) ?? 0) * settings + setting;
+      const kind = cardClass.get(card);
+      // Tables are made of the cards the space was made over.
+      if (kind === undefined)
+        throw new Error(`the card ${card.name} is none of those the space was made over`);
+      const at = kind * settings + setting;
       return columns.slice(1).map((column) => column[at]);
     },
   };
