@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Engine } from '../worker/client.ts';
 import { openDesk } from './desk.ts';
+import { MIXES } from './safe.ts';
 
 /** An engine under the test's hand. */
 function handEngine() {
@@ -41,17 +42,22 @@ describe('what is asked of the engine', () => {
       { report: { verdict: 'proved' } },
       null,
       { ok: true, value: [] },
+      ['proved', 'refuted'],
     ]) {
       asked.at(-1)!.settle(answer);
       await settled();
     }
-    expect(asked.map(({ ask }) => ask)).toEqual(['read', 'check', 'play', 'moments']);
+    expect(asked.map(({ ask }) => ask)).toEqual(['read', 'check', 'play', 'moments', 'verdicts']);
     expect(desk.known.get()).toMatchObject({
       report: { text: 'a', value: { verdict: 'proved' } },
       busy: undefined,
     });
     desk.want({ text: 'a', performance: 0 });
-    expect(asked).toHaveLength(4);
+    expect(desk.known.get().safe?.value).toEqual([
+      { sentence: MIXES[0], verdict: 'safe' },
+      { sentence: MIXES[1], verdict: 'breaks' },
+    ]);
+    expect(asked).toHaveLength(5);
     desk.want({ text: 'a', performance: 1 });
     expect(asked.at(-1)).toMatchObject({ ask: 'play', about: '1' });
   });

@@ -18,6 +18,7 @@ interface MarginProps {
 export function Margin({ entries, topOf, lines, caretStep, onGo }: MarginProps) {
   const column = useRef<HTMLOListElement>(null);
   const [tops, setTops] = useState<readonly number[]>([]);
+  const [bottom, setBottom] = useState(0);
 
   const settle = () => {
     const items = [...(column.current?.children ?? [])];
@@ -27,9 +28,10 @@ export function Margin({ entries, topOf, lines, caretStep, onGo }: MarginProps) 
       free = top + (items[index]?.getBoundingClientRect().height ?? 0) + 10;
       return Math.round(top);
     });
+    setBottom(Math.ceil(free));
     setTops((before) => (before.join() === next.join() ? before : next));
   };
-  useLayoutEffect(settle, [entries, lines]);
+  useLayoutEffect(settle, [entries, lines, caretStep]);
   // Pictures and fonts change heights after the first drawing.
   useEffect(() => {
     const watch = new ResizeObserver(settle);
@@ -38,7 +40,7 @@ export function Margin({ entries, topOf, lines, caretStep, onGo }: MarginProps) 
   });
 
   return (
-    <ol className="margin" ref={column} aria-label="Beside each step">
+    <ol className="margin" ref={column} aria-label="Beside each step" style={{ minHeight: bottom }}>
       {entries.map((entry, index) => (
         <li
           key={`${entry.number} ${entry.at}`}
@@ -50,25 +52,47 @@ export function Margin({ entries, topOf, lines, caretStep, onGo }: MarginProps) 
             <span className="said-only">Go to step </span>
             {entry.number}
           </button>
-          <StepMoment entry={entry} />
+          <StepMoment
+            entry={entry}
+            isFull={entry.number === caretStep}
+            isAsBefore={
+              index > 0 && entry.moments.length > 0 && sayMoments(entry) === sayMoments(entries[index - 1])
+            }
+          />
         </li>
       ))}
     </ol>
   );
 }
 
+interface StepMomentProps {
+  readonly entry: MarginEntry;
+  /** Everything that is known; else what fits beside a line. */
+  readonly isFull: boolean;
+  /** The same is certain and needed as at the step above. */
+  readonly isAsBefore?: boolean;
+}
+
 /** Have and need at one step, as pictures and in words. */
-export function StepMoment({ entry }: { readonly entry: MarginEntry }) {
+export function StepMoment({ entry, isFull, isAsBefore = false }: StepMomentProps) {
   const { moments, choice, table } = entry;
-  const said = new Set<string>();
+  const said = choice === undefined || (choice.ways < 2 && !isFull) ? '' : sayChoice(choice);
+  if (isAsBefore && !isFull) {
+    return (
+      <p className="moment-choice moment-brief">
+        as above{said === '' ? '' : ` · ${said.slice(0, 1).toLowerCase()}${said.slice(1)}`}
+      </p>
+    );
+  }
+  const shown = new Set<string>();
   return (
-    <div className="moment">
+    <div className="moment" data-full={isFull ? '' : undefined}>
       {moments.map(({ ending, moment, others }) => {
         const have = wordsOf(moment.have);
         const need = wordsOf(moment.need);
         const key = `${have} / ${need}`;
-        if (said.has(key)) return null;
-        said.add(key);
+        if (shown.has(key)) return null;
+        shown.add(key);
         return (
           <div key={ending}>
             {picturesOf(moment, table).map(({ pile, picture }) => (
@@ -90,13 +114,22 @@ export function StepMoment({ entry }: { readonly entry: MarginEntry }) {
                 </p>
               </>
             )}
-            {others > 0 && <p className="second">One of {others + 1} moments this step may begin at.</p>}
-            {moments.length > 1 && <p className="second">For: {ending}.</p>}
+            {isFull && others > 0 && (
+              <p className="second">One of {others + 1} moments this step may begin at.</p>
+            )}
+            {isFull && moments.length > 1 && <p className="second">For: {ending}.</p>}
           </div>
         );
       })}
-      {choice !== undefined && <p className="moment-choice">{sayChoice(choice)}</p>}
+      {said !== '' && <p className="moment-choice">{said}</p>}
     </div>
+  );
+}
+
+function sayMoments(entry: MarginEntry | undefined): string {
+  if (entry === undefined || entry.moments.length === 0) return '';
+  return JSON.stringify(
+    entry.moments.map(({ moment }) => [moment.sizes, wordsOf(moment.have), wordsOf(moment.need)]),
   );
 }
 

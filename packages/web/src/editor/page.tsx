@@ -12,6 +12,7 @@ import { say } from '../ui/live.tsx';
 import { notify } from '../ui/notices.tsx';
 import { SaveMark } from '../ui/save-mark.tsx';
 import { createEngine } from '../worker/client.ts';
+import { AlsoSafe } from './also-safe.tsx';
 import { Builder } from './build/builder.tsx';
 import { apply, replaceText } from './code/commands.ts';
 import { setDrawer } from './code/drawer.ts';
@@ -21,7 +22,7 @@ import { Head } from './head.tsx';
 import { Lie } from './lie.tsx';
 import { Margin, StepMoment } from './margin.tsx';
 import { marginOf } from './moments.ts';
-import { stepAt } from './steps.ts';
+import { insertStep, stepAt } from './steps.ts';
 import { TextEditor } from './text-editor.tsx';
 import { useDesk } from './use-desk.ts';
 import { useNarrow } from './use-narrow.ts';
@@ -40,7 +41,8 @@ export function Page({ note }: { readonly note: NoteRecord }) {
     return place;
   });
   const narrow = useNarrow();
-  const known = useDesk(text, performance);
+  const step = useMemo(() => stepAt(text, caret)?.number, [text, caret]);
+  const known = useDesk(text, performance, step);
   const kept = useAutosave(note, (theirs) => {
     if (view !== undefined) replaceText(view, lined(theirs), 'input.outside');
   });
@@ -73,7 +75,6 @@ export function Page({ note }: { readonly note: NoteRecord }) {
   if (entries !== undefined) lastEntries.current = entries;
   const shown = lastEntries.current;
 
-  const step = useMemo(() => stepAt(text, caret)?.number, [text, caret]);
   const entry = shown.find(({ number }) => number === step);
 
   // On a narrow page the margin is a drawer beneath the step at the caret.
@@ -87,6 +88,14 @@ export function Page({ note }: { readonly note: NoteRecord }) {
     if (view === undefined) return;
     view.dispatch({ selection: { anchor: Math.min(at, view.state.doc.length) }, scrollIntoView: true });
     view.focus();
+  };
+
+  const safe = known.safe?.text === text && known.safe.step === step ? known.safe.value : [];
+  const put = (sentence: string) => {
+    if (view === undefined) return;
+    apply(view, insertStep(view.state.doc.toString(), sentence, step), 'input.step');
+    view.focus();
+    say(`Put in: ${sentence}`);
   };
 
   const format = async () => {
@@ -115,6 +124,7 @@ export function Page({ note }: { readonly note: NoteRecord }) {
       { keys: 'Alt+ArrowUp', what: 'Move the step at the caret up', run: () => {} },
       { keys: 'Alt+ArrowDown', what: 'Move the step at the caret down', run: () => {} },
       { keys: 'Alt+Enter', what: 'Mend the trouble at the caret', run: () => {} },
+      { keys: 'Ctrl+Enter', what: 'Put in the first mix that is also safe here', run: () => {} },
       { keys: 'Ctrl+Space', what: 'Offer sentences', run: () => {} },
       { keys: 'Ctrl+Shift+F', what: 'Write the sentences as they are printed', run: () => {} },
       { keys: 'Ctrl+F', what: 'Find in the note', run: () => {} },
@@ -175,7 +185,10 @@ export function Page({ note }: { readonly note: NoteRecord }) {
               onCaret={setCaret}
               onLines={() => setLines((count) => count + 1)}
               onFormat={() => void format()}
-              onSafe={() => {}}
+              onSafe={() => {
+                const first = safe.find(({ verdict }) => verdict === 'safe');
+                if (first !== undefined) put(first.sentence);
+              }}
             />
           </div>
           {!narrow && view !== undefined && (
@@ -188,7 +201,8 @@ export function Page({ note }: { readonly note: NoteRecord }) {
             />
           )}
         </div>
-        {narrow && entry !== undefined && createPortal(<StepMoment entry={entry} />, drawerPlace)}
+        {narrow && entry !== undefined && createPortal(<StepMoment entry={entry} isFull />, drawerPlace)}
+        <AlsoSafe rows={safe} step={step} onPut={put} />
         <Lie
           id={note.id}
           performance={play?.performance}

@@ -7,7 +7,7 @@ import { openDesk, type Desk, type Known } from './desk.ts';
 const PAUSE = 180;
 
 /** What the engine knows of the text; it works in a thread of its own and never holds up a key. */
-export function useDesk(text: string, performance: number): Known {
+export function useDesk(text: string, performance: number, step: string | undefined): Known {
   const [desk, setDesk] = useState<Desk>();
   useEffect(() => {
     const opened = openDesk(createEngine());
@@ -16,9 +16,9 @@ export function useDesk(text: string, performance: number): Known {
   }, []);
   useEffect(() => {
     if (desk === undefined) return undefined;
-    const timer = setTimeout(() => desk.want({ text, performance }), PAUSE);
+    const timer = setTimeout(() => desk.want({ text, performance, step }), PAUSE);
     return () => clearTimeout(timer);
-  }, [desk, text, performance]);
+  }, [desk, text, performance, step]);
   return useStore(desk?.known ?? NO_DESK);
 }
 
@@ -32,6 +32,7 @@ const NO_KNOWLEDGE: Known = {
   report: undefined,
   play: undefined,
   moments: undefined,
+  safe: undefined,
   busy: undefined,
   fault: undefined,
 };

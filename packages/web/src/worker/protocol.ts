@@ -1,4 +1,12 @@
-import type { Performance, Range, Report, Result, SentenceMoments, Trouble } from '@foregone/engine';
+import type {
+  Performance,
+  Range,
+  Report,
+  ReportVerdict,
+  Result,
+  SentenceMoments,
+  Trouble,
+} from '@foregone/engine';
 
 /** What the shelf files a note under; see `NoteSummary` for the part that is kept. */
 export interface Digest {
@@ -50,6 +58,8 @@ export interface Questions {
   readonly play: OnePerformance | null;
   /** The note with its sentences as they are printed. */
   readonly format: string;
+  /** The verdict of each of the texts it is asked about, a JSON list; each is given little work only. */
+  readonly verdicts: readonly ReportVerdict[];
 }
 
 export type QuestionName = keyof Questions;

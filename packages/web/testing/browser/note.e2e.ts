@@ -18,14 +18,18 @@ async function caretAfter(page: Page, words: string) {
   await page.keyboard.press('End');
 }
 
-test('the verdict, the margin and the cards follow what is typed, and all of it is kept', async ({ page }) => {
+test('the verdict, the margin and the cards follow what is typed, and all of it is kept', async ({
+  page,
+}) => {
   await openNote(page, 'lamps');
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('Four lamps at dawn');
   await expect(verdict(page)).toContainText('Always works', { timeout: 20_000 });
   await expect(verdict(page)).toContainText('by linear algebra');
   await expect(verdict(page)).toContainText('8 cards · unlimited performances');
   await expect(margin(page).getByRole('listitem')).toHaveCount(4);
-  await expect(margin(page)).toContainText('as many cards are face up at the odd places as at the even places');
+  await expect(margin(page)).toContainText(
+    'as many cards are face up at the odd places as at the even places',
+  );
   await expect(page.locator('.understood', { hasText: 'Turn over the top 2 together' })).toBeVisible();
   await expect(page.locator('.free', { hasText: 'Cut' })).toBeVisible();
 
@@ -94,7 +98,9 @@ test('a note is built without typing, by the keyboard', async ({ page }) => {
   await page.getByRole('button', { name: 'Put it in as the last step' }).press('Enter');
   await expect.poll(() => storedText(page, 'ferry')).toContain('2. Cut the packet at an even number.');
   await builder.getByRole('button', { name: 'Move step 2 up' }).press('Enter');
-  await expect.poll(() => storedText(page, 'ferry')).toContain('1. Cut the packet at an even number.\n2. Cut');
+  await expect
+    .poll(() => storedText(page, 'ferry'))
+    .toContain('1. Cut the packet at an even number.\n2. Cut');
   await builder.getByRole('button', { name: 'Take step 1 out' }).press('Enter');
   await expect.poll(() => storedText(page, 'ferry')).toBe(NOTES.ferry);
 });

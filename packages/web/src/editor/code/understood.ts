@@ -99,10 +99,10 @@ export function explained(state: EditorState, at: number): readonly string[] {
   ].filter((line) => line !== '');
 }
 
-/** `the spectator chooses, one of 8 ways`. */
+/** `The spectator chooses among 8 ways.` Inside a mix, it is the first decision of several that is counted. */
 export function sayChoice({ who, ways }: ChoiceAt): string {
   const person = who === 'spectator' ? 'The spectator' : 'The performer';
-  return ways < 2 ? 'Nothing is chosen here.' : `${person} chooses, one of ${ways} ways at first.`;
+  return ways < 2 ? 'Nothing is chosen here.' : `${person} chooses among ${ways} ways.`;
 }
 
 const explanation = hoverTooltip((view, at) => {
