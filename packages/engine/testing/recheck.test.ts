@@ -154,7 +154,7 @@ describe('certificates', () => {
       { text, proof: 'invariant', families: [] },
       { ...proof, set: { ...proof.set, tables: proof.set.tables - 1 } },
       { ...proof, set: { ...proof.set, digest: '0000000000000000' } },
-      { ...proof, set: { ...proof.set, attributes: [] } },
+      { ...proof, set: { ...proof.set, bits: [] } },
     ];
     for (const one of wrong) expect(recheck(routine, [one])[0].fault).toBeDefined();
     expect(recheck(routine, [])[0].fault).toBeDefined();
