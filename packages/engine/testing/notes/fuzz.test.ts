@@ -36,13 +36,55 @@ function survives(text: string): void {
 }
 
 const WORDS = [
-  ...'cut deal turn over the packet pile 1 2 N it them top card cards and or then if otherwise either may you spectator'.split(' '),
-  ...['any number of times', 'at least', ':', ';', '.', ',', '(', ')', '"', '“', '½', '🃏', 'in secret', 'up to a cut', 'that pile'],
+  ...'cut deal turn over the packet pile 1 2 N it them top card cards and or then if otherwise either may you spectator'.split(
+    ' ',
+  ),
+  ...[
+    'any number of times',
+    'at least',
+    ':',
+    ';',
+    '.',
+    ',',
+    '(',
+    ')',
+    '"',
+    '“',
+    '½',
+    '🃏',
+    'in secret',
+    'up to a cut',
+    'that pile',
+  ],
 ];
-const MARKS = ['\n', '\r\n', '\n\n', '- ', '1. ', '   ', '> ', '# ', '## Working\n', '## Ending\n', '## Set-up\n- packet: AC 2C\n', '---\n', '\t', '\0', '\uFEFF', '\uD800'];
+const MARKS = [
+  '\n',
+  '\r\n',
+  '\n\n',
+  '- ',
+  '1. ',
+  '   ',
+  '> ',
+  '# ',
+  '## Working\n',
+  '## Ending\n',
+  '## Set-up\n- packet: AC 2C\n',
+  '---\n',
+  '\t',
+  '\0',
+  '\uFEFF',
+  '\uD800',
+];
 
 const soup = fc
-  .array(fc.oneof(fc.constantFrom(...WORDS), fc.constantFrom(...MARKS), fc.string({ maxLength: 6, unit: 'binary' })), { maxLength: 60 })
+  .array(
+    fc.oneof(
+      fc.constantFrom(...WORDS),
+      fc.constantFrom(...MARKS),
+      fc.string({ maxLength: 6, unit: 'binary' }),
+    ),
+    { maxLength: 60 },
+  )
   .map((parts) => parts.join(' '));
 
 /** A note of the corpus with pieces cut out, doubled, exchanged and put in. */
@@ -50,7 +92,11 @@ const mangled = fc
   .tuple(
     fc.constantFrom(...CORPUS),
     fc.array(
-      fc.tuple(fc.nat(2000), fc.nat(40), fc.oneof(fc.constant(''), fc.constantFrom(...WORDS, ...MARKS, ...SENTENCES.slice(0, 50)))),
+      fc.tuple(
+        fc.nat(2000),
+        fc.nat(40),
+        fc.oneof(fc.constant(''), fc.constantFrom(...WORDS, ...MARKS, ...SENTENCES.slice(0, 50))),
+      ),
       { minLength: 1, maxLength: 6 },
     ),
   )

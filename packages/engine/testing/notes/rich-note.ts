@@ -31,8 +31,8 @@ export function richNote(working: string, ending = '- All cards are face down.')
 }
 
 /** Sentences of all moves, as their phrases print them. */
-export const SENTENCES: readonly string[] = MOVES.flatMap((move) => sampleSentences(move, 6)).map((sentence) =>
-  sentence.replace(/\.$/, ''),
+export const SENTENCES: readonly string[] = MOVES.flatMap((move) => sampleSentences(move, 6)).map(
+  (sentence) => sentence.replace(/\.$/, ''),
 );
 
 const sentence = fc.constantFrom(...SENTENCES);
@@ -82,8 +82,14 @@ function items(depth: number): fc.Arbitrary<string[]> {
   const block = fc
     .tuple(fc.constantFrom(...HEADS), fc.array(items(depth - 1), { minLength: 1, maxLength: 2 }))
     .map(([head, body]) => [`1. ${head}:`, ...under('1.', body)]);
-  const either = fc.array(one, { minLength: 2, maxLength: 3 }).map((body) => ['1. Either:', ...under('-', body)]);
-  return fc.oneof({ weight: 4, arbitrary: one }, { weight: 1, arbitrary: block }, { weight: 1, arbitrary: either });
+  const either = fc
+    .array(one, { minLength: 2, maxLength: 3 })
+    .map((body) => ['1. Either:', ...under('-', body)]);
+  return fc.oneof(
+    { weight: 4, arbitrary: one },
+    { weight: 1, arbitrary: block },
+    { weight: 1, arbitrary: either },
+  );
 }
 
 /** Steps without their places and numbers, to compare what they mean. */
@@ -94,8 +100,8 @@ export function meant(steps: readonly Step[]): unknown {
 }
 
 /** Sentences of all claims, as their phrases print them. */
-export const CLAIM_SENTENCES: readonly string[] = CLAIMS.flatMap((claim) => sampleClaims(claim, 4)).map((text) =>
-  lower(text.replace(/\.$/, '')),
+export const CLAIM_SENTENCES: readonly string[] = CLAIMS.flatMap((claim) => sampleClaims(claim, 4)).map(
+  (text) => lower(text.replace(/\.$/, '')),
 );
 
 const claim = fc.constantFrom(...CLAIM_SENTENCES);

@@ -23,7 +23,8 @@ export function troubles(working: string, ending?: string, setUp?: string): stri
 /** The steps of a working that is understood, told shortly: `1 cut`, `2 repeat any [2.1 cut by you in secret]`. */
 export function told(working: string, setUp?: string): string[] {
   const { routine, diagnostics } = compiled(working, undefined, setUp);
-  if (routine === undefined) throw new Error(diagnostics.map(({ code, facts }) => `${code} ${JSON.stringify(facts)}`).join('\n'));
+  if (routine === undefined)
+    throw new Error(diagnostics.map(({ code, facts }) => `${code} ${JSON.stringify(facts)}`).join('\n'));
   return routine.steps.map(tell);
 }
 
@@ -52,7 +53,8 @@ function tell(step: Step): string {
 /** The sentence of the ending that is understood, told shortly. */
 export function toldEnding(ending: string, setUp?: string): string {
   const { routine, diagnostics } = compiled('1. Cut the packet.', ending, setUp);
-  if (routine === undefined) throw new Error(diagnostics.map(({ code, facts }) => `${code} ${JSON.stringify(facts)}`).join('\n'));
+  if (routine === undefined)
+    throw new Error(diagnostics.map(({ code, facts }) => `${code} ${JSON.stringify(facts)}`).join('\n'));
   return routine.endings.map(({ sentence }) => tellSentence(sentence)).join('; ');
 }
 

@@ -5,13 +5,9 @@ export const sentenceEndsEarly = defineMessage({
   severity: 'error',
   words: () => 'This sentence is not finished.',
   remedy: (facts) => orNear(facts, 'Say the rest of it.'),
-  shown: onReading(noteOf({ working: '1. ⟦Deal⟧.' }), {
-    sentence: 'Deal',
+  shown: onReading(noteOf({ working: '1. ⟦Bury⟧.' }), {
+    sentence: 'Bury',
     nearest: [],
-    expected: [
-      'how many cards: "8 cards", "any number of cards", "an even number of cards", "5 to 10 cards"',
-      '"off"',
-      '"out"',
-    ],
+    expected: ['cards from the top: "the top 3 cards", "any number of cards from the top"'],
   }),
 });
