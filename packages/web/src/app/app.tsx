@@ -11,6 +11,7 @@ import { useRoute } from './use-route.ts';
 
 // The shelf is what opens first; the other rooms, with the editor and the table's motion, come when they are entered.
 const NoteRoom = lazy(async () => ({ default: (await import('../editor/note-room.tsx')).NoteRoom }));
+const HelpRoom = lazy(async () => ({ default: (await import('../help/help-room.tsx')).HelpRoom }));
 const TableRoom = lazy(async () => ({ default: (await import('../table/table-room.tsx')).TableRoom }));
 
 export function App() {
@@ -75,10 +76,11 @@ function Room({ route, note }: { readonly route: Route; readonly note: string | 
       return <NoteRoom key={note} id={note} />;
     case 'table':
       return <TableRoom key={note} id={note} />;
+    case 'help':
+      return <HelpRoom page={route.page} />;
     // Rooms that are not open yet lead back to the shelf.
     case 'laboratory':
     case 'print':
-    case 'help':
     case 'shelf':
       return <ShelfRoom />;
   }

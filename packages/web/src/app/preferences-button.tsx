@@ -10,6 +10,7 @@ import {
 import { Button } from '../ui/button.tsx';
 import { Card } from '../ui/card.tsx';
 import { PREFERENCES, setPreference, usePreferences, type PreferenceName } from '../ui/preferences.ts';
+import { addressOf } from '../ui/routes.ts';
 import { useStore } from '../ui/store.ts';
 import { KeyList } from './key-list.tsx';
 import { readiness } from './offline.ts';
@@ -66,6 +67,9 @@ export function PreferencesButton() {
                   Install on this machine
                 </Button>
               )}
+              <a className="button" href={addressOf({ room: 'help', page: '' })}>
+                Help
+              </a>
               <Button onPress={() => setKeys(true)}>Keys</Button>
             </div>
           </AriaDialog>
