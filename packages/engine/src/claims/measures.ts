@@ -1,7 +1,7 @@
 import type { Card } from '../cards/card.ts';
 import { attributesOfKind, bitsOfKind, isOfKind } from '../phrases/of-kind.ts';
 import type { Kind } from '../phrases/values.ts';
-import type { BitsOf, Measure } from './formula.ts';
+import type { Measure } from './formula.ts';
 
 /** 1 for cards of the kind, 0 for others. */
 export function indicator(kind: Kind): Measure {

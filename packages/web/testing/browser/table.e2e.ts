@@ -1,5 +1,5 @@
 import type { Page } from '@playwright/test';
-import { expect, expectAccessible, NOTES, openShelf, test } from './app.ts';
+import { expect, expectAccessible, openShelf, test, type NOTES } from './app.ts';
 
 async function openTable(page: Page, id: keyof typeof NOTES) {
   await openShelf(page);
