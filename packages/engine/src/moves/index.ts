@@ -4,6 +4,7 @@ import { bury } from './bury.ts';
 import { choosePile } from './choose-pile.ts';
 import { countAndNote } from './count-and-note.ts';
 import { countAndTransfer } from './count-and-transfer.ts';
+import { countKind } from './count-kind.ts';
 import { countPile } from './count-pile.ts';
 import { countRing } from './count-ring.ts';
 import { countdown } from './countdown.ts';
@@ -66,6 +67,10 @@ import { run } from './run.ts';
 import { sayCard } from './say-card.ts';
 import { sayNumber } from './say-number.ts';
 import { sayPile } from './say-pile.ts';
+import { seeAlike } from './see-alike.ts';
+import { seeAll } from './see-all.ts';
+import { seeCard } from './see-card.ts';
+import { seeIn } from './see-in.ts';
 import { shuffleBlocks } from './shuffle-blocks.ts';
 import { shuffleWithin } from './shuffle-within.ts';
 import { sloppyMix } from './sloppy-mix.ts';
@@ -102,6 +107,7 @@ export const MOVES: readonly Move[] = [
   countAndNote,
   countAndTransfer,
   countdown,
+  countKind,
   countPile,
   countRing,
   crossCut,
@@ -163,6 +169,10 @@ export const MOVES: readonly Move[] = [
   sayCard,
   sayNumber,
   sayPile,
+  seeAlike,
+  seeAll,
+  seeCard,
+  seeIn,
   shuffleBlocks,
   shuffleWithin,
   sloppyMix,

@@ -1,20 +1,32 @@
 import type { Budget } from '../base/budget.ts';
 import { trouble, type Trouble } from '../base/diagnostic.ts';
+import { CONDITIONS } from '../moves/conditions.ts';
+import type { Move } from '../moves/move.ts';
+import { SEEN } from '../moves/seeing.ts';
 import { BLANKS } from '../phrases/blanks.ts';
 import { phrase, printPhrases, type Phrase } from '../phrases/phrase.ts';
 import type { Token } from '../phrases/tokens.ts';
 import type { Args, Names, NumberRef } from '../phrases/values.ts';
 import type { Chooser, NumberTest, Times } from '../routine/routine.ts';
+import { withDefaults } from './clause.ts';
 import { Lexicon } from './lexicon.ts';
+import { sightAt } from './manner.ts';
 
 /** What stands before the colon of a block. */
 export type Head =
   | { readonly is: 'repeat'; readonly times: Times; readonly who: Chooser }
   | { readonly is: 'either'; readonly who: Chooser }
   | { readonly is: 'each'; readonly stem: string }
-  /** `not` turns the two ways round. */
-  | { readonly is: 'if'; readonly when: NumberTest; readonly not: boolean }
+  /** `not` turns the two ways round; `see` is the look at the cards that gives the number which is tested. */
+  | { readonly is: 'if'; readonly when: NumberTest; readonly not: boolean; readonly see?: See }
   | { readonly is: 'otherwise' };
+
+/** A condition on the cards: the move that looks, and whether it does so unseen by the performer. */
+export interface See {
+  readonly move: Move;
+  readonly args: Args;
+  readonly secret: boolean;
+}
 
 export interface HeadReading {
   readonly head: Head;
@@ -178,6 +190,7 @@ export const BLOCKS: readonly BlockForm[] = [
     },
   },
   ...ifForms(),
+  ...CONDITIONS.map(conditionForm),
   {
     id: 'otherwise',
     title: 'otherwise',
@@ -187,6 +200,26 @@ export const BLOCKS: readonly BlockForm[] = [
     make: () => ({ head: { is: 'otherwise' } }),
   },
 ];
+
+/** `If the top card is red`: the answer to a look at the cards, kept in a hidden number. */
+function conditionForm({ move, wordings }: (typeof CONDITIONS)[number]): BlockForm {
+  const wording = phrase(`if ${wordings[0].template}`, wordings[0].fixed);
+  const [sample] = move.examples;
+  const example = sample.sentence.replace(/^See whether (.*), call .*$/, 'If $1:');
+  return {
+    id: `if-${move.id}`,
+    title: `if: ${move.title}`,
+    phrases: [wording, ...wordings.slice(1).map(({ template, fixed }) => phrase(`if ${template}`, fixed))],
+    help: 'The cards are looked at, for everybody to see. The steps below are done only where it is so; "Otherwise:" gives the rest.',
+    example,
+    make(said, names) {
+      const troubles: Trouble[] = [];
+      const args = withDefaults(move, { ...said, call: SEEN }, names, (one) => void troubles.push(one));
+      const when: NumberTest = { test: 'number', number: SEEN, is: 'equal', n: 1 };
+      return { head: { is: 'if', when, not: false, see: { move, args, secret: false } }, troubles };
+    },
+  };
+}
 
 function ifForms(): BlockForm[] {
   const form = (
@@ -274,11 +307,38 @@ export const BLOCK_WORDS = LEXICON.words;
 
 /** The beginning of a block, without its colon, or null. */
 export function readHead(tokens: readonly Token[], names: Names, work: Budget): HeadReading | null {
+  return headIn(tokens, names, work) ?? unseenHead(tokens, names, work);
+}
+
+/** `In secret, if the top card is red`: only a look at the cards can be done unseen. */
+function unseenHead(tokens: readonly Token[], names: Names, work: Budget): HeadReading | null {
+  for (const end of ['start', 'end'] as const) {
+    const { length, how } = sightAt(tokens, end);
+    if (length === 0) continue;
+    const rest = end === 'start' ? tokens.slice(length) : tokens.slice(0, tokens.length - length);
+    const found = headIn(rest, names, work);
+    if (found?.head.is !== 'if' || found.head.see === undefined) continue;
+    const { secret = false, blind = false } = how;
+    const troubles = blind ? [...found.troubles, trouble('looks-unseen')] : found.troubles;
+    return { head: { ...found.head, see: { ...found.head.see, secret } }, troubles };
+  }
+  return null;
+}
+
+function headIn(tokens: readonly Token[], names: Names, work: Budget): HeadReading | null {
   const found = LEXICON.find(tokens, names, work);
   const clean = found.find(({ match }) => match.troubles.length === 0) ?? found[0];
   if (clean === undefined) return null;
   const { head, troubles = [] } = clean.owner.make(clean.match.args, names);
   return { head, troubles: [...clean.match.troubles.map((t) => t.trouble), ...troubles] };
+}
+
+function printSee({ move, args, secret }: See): string {
+  const { call: _hidden, ...said } = args;
+  const text = printPhrases(FORM.get(`if-${move.id}`)?.phrases ?? [], said, move.defaults, BLANKS);
+  // The wordings of a condition are those of its move, which can say everything it means.
+  if (text === null) throw new Error(`condition ${move.id} cannot be printed`);
+  return secret ? `${text}, in secret` : text;
 }
 
 const FORM = new Map(BLOCKS.map((form) => [form.id, form]));
@@ -307,6 +367,7 @@ export function printHead(head: Head): string {
     case 'otherwise':
       return say('otherwise');
     case 'if': {
+      if (head.see !== undefined) return printSee(head.see);
       const number = { var: head.when.number };
       const { is, n } = head.when;
       switch (is) {

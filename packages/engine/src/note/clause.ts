@@ -148,7 +148,8 @@ function clauseOf(
   };
 }
 
-function withDefaults(move: Move, said: Args, names: Names, say: (trouble: Trouble) => void): Args {
+/** What a sentence says together with what is meant where it does not say. */
+export function withDefaults(move: Move, said: Args, names: Names, say: (trouble: Trouble) => void): Args {
   const args: Record<string, Args[string]> = { ...move.defaults, ...said };
   for (const name of blanksOfType(move.phrases, 'pile')) {
     const pile = args[name];

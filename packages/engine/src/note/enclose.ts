@@ -1,7 +1,7 @@
 import type { Range } from '../base/diagnostic.ts';
 import { eachCounter } from '../phrases/blanks/pile.ts';
-import type { Step } from '../routine/routine.ts';
-import type { Head } from './blocks.ts';
+import type { MoveStep, Step } from '../routine/routine.ts';
+import type { Head, See } from './blocks.ts';
 import type { Context } from './clause.ts';
 import { merged } from './names.ts';
 import { nothing, settled, withTrouble, type Outcome } from './outcome.ts';
@@ -48,11 +48,17 @@ export function enclosed(
     case 'if': {
       const [then, otherwise] = head.not ? [[], body.steps] : [body.steps, []];
       const outcome = around({ do: 'if', when: head.when, then, otherwise, ...origin });
-      return { ...outcome, fork: { names, before } };
+      const steps = head.see === undefined ? outcome.steps : [seeing(head.see, range), ...outcome.steps];
+      return { ...outcome, steps, fork: { names, before, not: head.not } };
     }
     case 'otherwise':
       return { ...body, steps: [], otherwise: { body: body.steps, range, names }, fork: null };
   }
+}
+
+/** The look at the cards before the block that rests on it. */
+function seeing({ move, args, secret }: See, range: Range): MoveStep {
+  return { do: 'move', move: move.id, args, who: 'spectator', secret, number: '', range };
 }
 
 /** Branches put into one step. */

@@ -75,7 +75,7 @@ const SIGHTS: readonly {
 type Sight = { readonly length: number; readonly how: Partial<Pick<Manner, 'secret' | 'open' | 'blind'>> };
 
 /** A manner that a sentence begins or ends with, leaving at least one word; length 0 where there is none. */
-function sightAt(tokens: readonly Token[], end: 'start' | 'end'): Sight {
+export function sightAt(tokens: readonly Token[], end: 'start' | 'end'): Sight {
   for (const { how, all } of SIGHTS) {
     const length = end === 'start' ? startLength(tokens, 0, all) : endLength(tokens, all);
     if (length > 0 && length < tokens.length) return { length, how: { [how]: true } };

@@ -32,8 +32,11 @@ export interface Outcome {
   readonly context: Context;
   /** Begins with an `Otherwise:` whose `If` must be the step before. */
   readonly otherwise: { readonly body: readonly Step[]; readonly range: Range; readonly names: Names } | null;
-  /** Ends with an `If` that an `Otherwise:` may follow: names at the end of its steps, and the context before it. */
-  readonly fork: { readonly names: Names; readonly before: Context } | null;
+  /**
+   * Ends with an `If` that an `Otherwise:` may follow: names at the end of its steps, the context before it, and whether its steps are
+   * those for "not".
+   */
+  readonly fork: { readonly names: Names; readonly before: Context; readonly not: boolean } | null;
   readonly diagnostics: readonly Diagnostic[];
   readonly unread: readonly Unread[];
   readonly prints: readonly Print[];
@@ -86,7 +89,7 @@ export function followed(first: Outcome, second: Outcome): Outcome {
   if (first.fork === null || last?.do !== 'if')
     return withTrouble(joined, 'otherwise-alone', second.otherwise.range);
   const { body, names } = second.otherwise;
-  const step: IfStep = last.then.length === 0 ? { ...last, then: body } : { ...last, otherwise: body };
+  const step: IfStep = first.fork.not ? { ...last, then: body } : { ...last, otherwise: body };
   const after =
     second.steps.length > 0 ? second.context : { names: merged([first.fork.names, names]), it: null };
   return { ...joined, steps: [...first.steps.slice(0, -1), step, ...second.steps], context: after };

@@ -1,3 +1,4 @@
+import { SEEN } from '../moves/seeing.ts';
 import type { Step } from '../routine/routine.ts';
 import type { Piece } from './note.ts';
 
@@ -15,10 +16,17 @@ export interface OutlineItem {
 }
 
 /** The steps with their numbers as printed: `3` where an item is one step, else `3a`, `3b`; steps inside a line go on from those. */
-export function numbered(steps: readonly Step[], number: string, alone = steps.length === 1): Step[] {
+export function numbered(
+  steps: readonly Step[],
+  number: string,
+  alone = steps.filter((step) => !isCondition(step)).length === 1,
+): Step[] {
+  let conditions = 0;
   return steps.map((step, i) => {
+    // A look at the cards has the number of the block that rests on it, which comes next.
+    const own = alone ? number : `${number}${letter(i - conditions)}`;
+    if (isCondition(step)) conditions++;
     if (step.number !== '') return step;
-    const own = alone ? number : `${number}${letter(i)}`;
     switch (step.do) {
       case 'move':
         return { ...step, number: own };
@@ -46,6 +54,11 @@ export function numbered(steps: readonly Step[], number: string, alone = steps.l
       }
     }
   });
+}
+
+/** The look at the cards that a block `If the top card is red:` begins with. */
+export function isCondition(step: Step): boolean {
+  return step.do === 'move' && step.args.call === SEEN;
 }
 
 function letter(i: number): string {

@@ -3,8 +3,10 @@ import { moveById } from '../moves/index.ts';
 import { BLANKS } from '../phrases/blanks.ts';
 import { printPile } from '../phrases/blanks/pile.ts';
 import { printPhrases } from '../phrases/phrase.ts';
-import type { MoveStep, Sentence, Step } from '../routine/routine.ts';
+import { SEEN } from '../moves/seeing.ts';
+import type { IfStep, MoveStep, Sentence, Step } from '../routine/routine.ts';
 import { printHead, type Head } from './blocks.ts';
+import { isCondition } from './outline.ts';
 import { lowerFirst, printClause, upperFirst } from './print-clause.ts';
 
 /**
@@ -15,9 +17,13 @@ export function printStep(step: Step): string {
   return `${upperFirst(words(step))}.`;
 }
 
-function words(step: Step): string {
+function words(step: Step, see?: MoveStep): string {
   const inner = (steps: readonly Step[]): string =>
-    steps.length === 0 ? 'do nothing' : steps.map((one) => lowerFirst(words(one))).join('; ');
+    steps.length === 0
+      ? 'do nothing'
+      : taken(steps)
+          .map((one) => lowerFirst(words(...one)))
+          .join('; ');
   switch (step.do) {
     case 'move':
       return printMove(step);
@@ -27,15 +33,26 @@ function words(step: Step): string {
     case 'either':
       return `${printHead(headOf(step))}: ${step.branches.map(inner).join(', or ')}`;
     case 'if': {
-      const otherwise =
-        step.then.length > 0 && step.otherwise.length > 0 ? `; otherwise: ${inner(step.otherwise)}` : '';
-      return `${printHead(headOf(step))}: ${inner(step.then.length > 0 ? step.then : step.otherwise)}${otherwise}`;
+      const { head, first, second } = sidesOf(step, see);
+      const otherwise = second === null ? '' : `; otherwise: ${inner(second)}`;
+      // By itself the block does not say what was looked at before it.
+      const apart = step.when.number === SEEN && see === undefined;
+      return `${apart ? 'If so' : printHead(head)}: ${inner(first)}${otherwise}`;
     }
   }
 }
 
-/** The head a block was made from. An `If` without steps of its own is the denial of its test. */
-export function headOf(step: Exclude<Step, MoveStep>): Head {
+/** Steps one by one, a block together with the look at the cards that it rests on. */
+function taken(steps: readonly Step[]): (readonly [Step, MoveStep?])[] {
+  return steps.flatMap((step, i): (readonly [Step, MoveStep?])[] => {
+    const before = steps[i - 1];
+    if (isCondition(step) && steps[i + 1]?.do === 'if') return [];
+    return step.do === 'if' && before?.do === 'move' && isCondition(before) ? [[step, before]] : [[step]];
+  });
+}
+
+/** The head a block was made from. */
+function headOf(step: Exclude<Step, MoveStep | IfStep>): Head {
   switch (step.do) {
     case 'repeat':
       return { is: 'repeat', times: step.times, who: step.who };
@@ -43,9 +60,23 @@ export function headOf(step: Exclude<Step, MoveStep>): Head {
       return { is: 'either', who: step.who };
     case 'each':
       return { is: 'each', stem: step.stem };
-    case 'if':
-      return { is: 'if', when: step.when, not: step.then.length === 0 && step.otherwise.length > 0 };
   }
+}
+
+/** What an `If` says and what an `Otherwise` after it. One without steps of its own is a denial, where a denial can be said. */
+function sidesOf(
+  { when, then, otherwise }: IfStep,
+  see: MoveStep | undefined,
+): { head: Head; first: readonly Step[]; second: readonly Step[] | null } {
+  if (see !== undefined) {
+    const { args, secret } = see;
+    const head: Head = { is: 'if', when, not: false, see: { move: moveById(see.move), args, secret } };
+    return { head, first: then, second: otherwise.length > 0 ? otherwise : null };
+  }
+  const not = then.length === 0 && otherwise.length > 0 && when.is === 'equal';
+  const head: Head = { is: 'if', when, not };
+  if (not) return { head, first: otherwise, second: null };
+  return { head, first: then, second: otherwise.length > 0 ? otherwise : null };
 }
 
 /** A move in words, without its stop. */
@@ -73,29 +104,25 @@ export function printWorking(steps: readonly Step[], indent = ''): string {
     if (body.length === 0) lines.push(`${inner}1. Do nothing.`);
     else lines.push(printWorking(body, inner));
   };
-  for (const step of steps) {
+  for (const [step, see] of taken(steps)) {
     if (step.do === 'move') {
       item(`${printMove(step)}.`);
       continue;
     }
-    item(`${printHead(headOf(step))}:`);
-    switch (step.do) {
-      case 'repeat':
-      case 'each':
-        under(step.body);
-        break;
-      case 'either':
-        for (const branch of step.branches)
-          lines.push(printBranch(branch, `${indent}${' '.repeat(`${number}. `.length)}`));
-        break;
-      case 'if':
-        under(step.then.length > 0 ? step.then : step.otherwise);
-        if (step.then.length > 0 && step.otherwise.length > 0) {
-          item('Otherwise:');
-          under(step.otherwise);
-        }
-        break;
+    if (step.do === 'if') {
+      const { head, first, second } = sidesOf(step, see);
+      item(`${printHead(head)}:`);
+      under(first);
+      if (second === null) continue;
+      item('Otherwise:');
+      under(second);
+      continue;
     }
+    item(`${printHead(headOf(step))}:`);
+    if (step.do !== 'either') under(step.body);
+    else
+      for (const branch of step.branches)
+        lines.push(printBranch(branch, `${indent}${' '.repeat(`${number}. `.length)}`));
   }
   return lines.join('\n');
 }

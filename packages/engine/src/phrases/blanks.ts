@@ -17,6 +17,7 @@ import { numeric, relation, relations } from './blanks/relation.ts';
 import { nth, nthcard, sequence, spot, word } from './blanks/spot.ts';
 import { oneState, state } from './blanks/state.ts';
 import { tally } from './blanks/tally.ts';
+import { thisCard } from './blanks/this-card.ts';
 import { words } from './blanks/words.ts';
 
 const ALL = [
@@ -48,6 +49,7 @@ const ALL = [
   oneOfClass,
   someCards,
   those,
+  thisCard,
   state,
   oneState,
   tally,
