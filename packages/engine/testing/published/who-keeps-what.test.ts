@@ -88,7 +88,7 @@ const TABLE: readonly (readonly [Structure, string])[] = [
 function mixed(start: readonly Laid[], came: readonly Came[]): Laid[] {
   return came.map(({ from, up, end }) => {
     const card = start[from - 1];
-    return { x: card.x, up: card.up ^ up, end: card.end ^ end };
+    return up === 0 && end === 0 ? card : { x: card.x, up: card.up ^ up, end: card.end ^ end };
   });
 }
 
@@ -114,7 +114,7 @@ describe.each(TABLE.map(([structure, row]) => [structure.name, structure, row] a
       expect(starts.length).toBeGreaterThan(0);
       expect(starts.every((start) => structure.has(start, start))).toBe(true);
     });
-    test('what keeps it', () => {
+    test('what keeps it', { timeout: 60_000 }, () => {
       const found = [...ways].map(([mix, all]) => `${mix}: ${keeps(structure, all)}`);
       expect(found).toEqual(row.split(' ').map((mark, i) => `${Object.keys(MIXES)[i]}: ${mark}`));
     });
