@@ -24,7 +24,7 @@ export function marginOf(
   moments: readonly SentenceMoments[] | undefined,
 ): MarginEntry[] {
   const steps = understood.filter(({ kind }) => kind === 'step');
-  return steps.map(({ number, range }) => {
+  const all = steps.map(({ number, range }): MarginEntry => {
     const found = (moments ?? []).flatMap(({ text, steps: all }) => {
       const here = all?.find((step) => step.number === number);
       const [moment] = here?.moments ?? [];
@@ -38,6 +38,8 @@ export function marginOf(
       table: play === null || play === undefined ? undefined : tableBefore(play.performance, number)?.table,
     };
   });
+  // A number with nothing beside it says nothing.
+  return all.filter((entry) => entry.moments.length > 0 || entry.choice !== undefined);
 }
 
 /** The cards just before a step is done for the first time, and how many steps of the performance are over by then. */

@@ -1,4 +1,3 @@
-import { wordingOf } from '@foregone/engine';
 import { useEffect, useId, useMemo, useState } from 'react';
 import { Button } from '../../ui/button.tsx';
 import { Dialog, DialogActions } from '../../ui/dialog.tsx';
@@ -126,7 +125,7 @@ function Form({ entry, text, piles, where, changeFor, onBack, onPut }: FormProps
           >
             {entry.phrases.map((phrase, index) => (
               <option key={phrase.template} value={index}>
-                {wordingOf(phrase)}
+                {sentenceOf(phrase.parts, {})}
               </option>
             ))}
           </select>

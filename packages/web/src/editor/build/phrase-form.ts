@@ -164,7 +164,19 @@ const LABELS: Readonly<Record<string, string>> = {
   order: 'order of the piles',
 };
 
+/** Names of blanks that say little by themselves. */
+const NAMES: Readonly<Record<string, string>> = {
+  plural: 'called',
+  stem: 'called',
+  into: 'into how many',
+  to: 'to which pile',
+  how: 'how',
+  call: 'name it',
+};
+
 function labelOf(name: string, type: string): string {
+  const named = NAMES[name];
+  if (named !== undefined) return named;
   const label = LABELS[type];
   return label === undefined || label === name ? name : `${label} (${name})`;
 }
