@@ -1,3 +1,4 @@
+import optimizeLocales from '@react-aria/optimize-locales-plugin';
 import react from '@vitejs/plugin-react';
 import { defaultClientConditions, defineConfig, type Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
@@ -51,6 +52,8 @@ export default defineConfig({
   worker: { format: 'es' },
   plugins: [
     react(),
+    // The app speaks English; the widgets bring thirty tongues.
+    optimizeLocales.vite({ locales: ['en-US'] }),
     contentPolicy,
     VitePWA({
       registerType: 'prompt',

@@ -1,4 +1,4 @@
-import { exportNotes } from '../storage/export-notes.ts';
+import { exportAll, exportNotes } from '../storage/export-notes.ts';
 import type { Imported, Refusal } from '../storage/import-limits.ts';
 import type { NoteRecord } from '../storage/records.ts';
 import { repository } from '../storage/repository.ts';
@@ -36,7 +36,6 @@ export async function attempt(doing: () => Promise<void>): Promise<void> {
 
 export function exportEverything(): Promise<void> {
   return attempt(async () => {
-    const { exportAll } = await import('../storage/export-notes.ts');
     const count = await exportAll(repository);
     say(`${counted(count)} exported.`);
   });

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { noteWith, summaryWith } from '../../testing/notes.ts';
 import { facetValues, NO_FILTER, passes, toggled } from './facets.ts';
+import { firstWords } from './first-words.ts';
 import { createIndex } from './search-index.ts';
 
 const notes = [
@@ -86,5 +87,17 @@ describe('facets', () => {
   test('a choice that leaves nothing can still be taken back', () => {
     const filter = toggled(NO_FILTER, 'moves', new Set(['faro']));
     expect(facetValues(notes, filter, 'moves')).toContainEqual({ value: 'faro', words: 'faro', count: 0 });
+  });
+});
+
+describe('the line under a title', () => {
+  test.each([
+    ['after head and heading', '---\ntitle: A\n---\n\n# A\n\nSix cabins.\n', 'Six cabins.'],
+    ['without its signs', '*Six* cabins, see [the boat](boat.md).', 'Six cabins, see the boat.'],
+    ['no step, no bullet, no patter', '## Working\n1. Cut.\n- packet\n> "Cut."\n', ''],
+    ['not too long', 'x'.repeat(500), `${'x'.repeat(139)}…`],
+    ['with an open head', '---\ntitle: A\n', 'title: A'],
+  ])('%s', (_what, text, words) => {
+    expect(firstWords(text)).toBe(words);
   });
 });

@@ -7,7 +7,8 @@ export function firstWords(text: string): string {
   for (const line of body.split(/\r?\n/)) {
     const words = line.trim();
     if (words === '' || /^(?:#|[-*+]\s|\d+[.)]\s|>|```|---)/.test(words)) continue;
-    const letters = [...words];
+    // Signs of emphasis and of links are for the page, not for one line of a list.
+    const letters = [...words.replace(/\[([^\]]*)\]\([^)]*\)/g, '$1').replace(/[*_`]/g, '')];
     return letters.length > LONGEST
       ? `${letters
           .slice(0, LONGEST - 1)
