@@ -72,6 +72,7 @@ export function makeValue(blank: Blank, scope: Scope, dice: Dice): ArgValue {
     case 'those':
       return kind(scope, dice, 0);
     case 'class':
+    case 'thiscard':
     case 'state':
     case 'onestate':
       return kind(scope, dice, 1);

@@ -180,19 +180,21 @@ type Needs =
   | 'mark'
   | 'short name'
   | 'long packet'
+  | 'number'
   | 'row of piles'
   | 'two piles';
 
 /** How often a move comes up where what it needs is there, and where it is not. */
 const WEIGHTS: Readonly<Record<Needs, readonly [number, number]>> = {
-  layout: [200, 10],
+  layout: [320, 10],
   clock: [900, 1],
-  'marked pile': [1200, 1],
-  'marked name': [500, 1],
+  'marked pile': [2000, 1],
+  'marked name': [800, 1],
   mark: [120, 1],
   'short name': [60, 1],
   'long packet': [900, 1],
-  'row of piles': [50, 2],
+  number: [60, 1],
+  'row of piles': [60, 2],
   'two piles': [35, 2],
 };
 
@@ -210,12 +212,13 @@ function needsOf(template: string): Needs | undefined {
   if (/:mark\}/.test(template)) return 'mark';
   if (/name of/.test(template)) return 'short name';
   if (/:pipcard\}/.test(template)) return 'long packet';
+  if (/says.*:number\}/.test(template)) return 'number';
   if (/(piles|heaps|hands)=?|pile\|heap/.test(template) && !/^.{0,8}deal/.test(template))
     return 'row of piles';
   return /:pile\}.*:pile\}/.test(template) ? 'two piles' : undefined;
 }
 
-function weightsIn({ there, sizes, marks, cards }: Scope): number[] {
+function weightsIn({ there, sizes, marks, numbers, cards }: Scope): number[] {
   const packet = sizes['packet'] ?? 0;
   const has = (name: RegExp): boolean => there.some((pile) => name.test(pile));
   const row = has(/^(pile|heap|hand) \d/);
@@ -227,6 +230,7 @@ function weightsIn({ there, sizes, marks, cards }: Scope): number[] {
     mark: marks.length > 0,
     'short name': cards.some(({ name }) => name.length <= packet),
     'long packet': packet >= 9,
+    number: numbers.length > 0,
     'row of piles': row,
     'two piles': there.length > 1,
   };

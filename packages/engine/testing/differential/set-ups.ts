@@ -27,7 +27,7 @@ export function makeSetUp(dice: Dice): { cards: Card[]; setUp: SetUp } {
     ['table', 'pile 2'],
     ['cell 1 1', 'cell 1 2', 'cell 2 1', 'cell 2 2'],
     ['heap 1', 'heap 2', 'heap 3'],
-  ][dice.weighted([60, 10, 10, 6, 4, 6, 4])];
+  ][dice.weighted([58, 10, 10, 6, 4, 8, 4])];
   const piles = [{ name: 'packet', cards: lying }];
   for (const name of others) {
     const from = piles[0].cards;
