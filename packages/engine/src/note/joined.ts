@@ -1,31 +1,15 @@
-import { diagnostic, type Range } from '../base/diagnostic.ts';
+import { diagnostic } from '../base/diagnostic.ts';
 import type { Chooser } from '../routine/routine.ts';
-import { printHead, readHead, type Head, type HeadReading } from './blocks.ts';
+import { printHead, readHead, type HeadReading } from './blocks.ts';
 import type { ClauseReader, Context } from './clause.ts';
 import { chooserOf, clauseOutcome, unreadOutcome } from './clause-outcome.ts';
 import { branched, enclosed, innerContext } from './enclose.ts';
 import { MOST_NESTING } from './limits.ts';
 import { placeOf, saysAt, splitAt, wordsOf, type Line, type Span } from './line.ts';
 import { followed, isClean, nothing, withTrouble, type Outcome } from './outcome.ts';
+import type { Open, Paragraph } from './paragraph.ts';
 import { printRepeated } from './print-clause.ts';
 import { beginsOtherwise, between, colonIn, greedy, isNothing, pieceOtherwise } from './split.ts';
-
-/** A block whose steps are still to come, in the list under its sentence. */
-export interface Open {
-  /** Null where it was not understood. */
-  readonly head: Head | null;
-  readonly range: Range;
-  /** What its steps may refer to. */
-  readonly inner: Context;
-  /** The block with its steps, or the branches of an `either`. */
-  readonly close: (body: readonly Outcome[]) => Outcome;
-}
-
-/** A paragraph, or part of one: what it says, and the block it leaves open at its end. */
-export interface Paragraph {
-  readonly outcome: Outcome;
-  readonly open: Open | null;
-}
 
 /** Which ways of joining are still allowed inside; each is used once, so that reading stays quick whatever is written. */
 interface Joins {

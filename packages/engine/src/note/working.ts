@@ -1,11 +1,12 @@
 import type { Range } from '../base/diagnostic.ts';
 import type { ClauseReader, Context } from './clause.ts';
-import { SentenceReader, type Open } from './joined.ts';
+import { SentenceReader } from './joined.ts';
 import { MOST_NESTING, MOST_SENTENCE, MOST_STEPS } from './limits.ts';
 import { lineOf } from './line.ts';
 import type { Block, Item, Piece, Section } from './note.ts';
 import { followed, nothing, settled, withTrouble, type Outcome } from './outcome.ts';
 import { numbered, type OutlineItem } from './outline.ts';
+import type { Open } from './paragraph.ts';
 import { beginsOtherwise } from './split.ts';
 
 export interface ReadWorking {

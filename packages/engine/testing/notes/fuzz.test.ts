@@ -35,28 +35,10 @@ function survives(text: string): void {
   expect(compile(read(formatted)).routine === undefined).toBe(routine === undefined);
 }
 
-const WORDS = [
-  ...'cut deal turn over the packet pile 1 2 N it them top card cards and or then if otherwise either may you spectator'.split(
-    ' ',
-  ),
-  ...[
-    'any number of times',
-    'at least',
-    ':',
-    ';',
-    '.',
-    ',',
-    '(',
-    ')',
-    '"',
-    '“',
-    '½',
-    '🃏',
-    'in secret',
-    'up to a cut',
-    'that pile',
-  ],
-];
+const WORDS = (
+  'cut|deal|turn|over|the|packet|pile|1|2|N|it|them|top|card|cards|and|or|then|if|otherwise|either|may|you|spectator|' +
+  'any number of times|at least|:|;|.|,|(|)|"|“|½|🃏|in secret|up to a cut|that pile'
+).split('|');
 const MARKS = [
   '\n',
   '\r\n',
@@ -109,7 +91,7 @@ const mangled = fc
 
 group('whatever the text', () => {
   test.each(CORPUS.map((text, i) => [i, text] as const))('note %i of the corpus survives', (_i, text) => {
-    survives(text);
+    expect(() => survives(text)).not.toThrow();
   });
 
   test('any characters', () => {
