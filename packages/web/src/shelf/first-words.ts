@@ -14,7 +14,7 @@ export function firstWords(text: string): string {
           .slice(0, LONGEST - 1)
           .join('')
           .trimEnd()}…`
-      : words;
+      : letters.join('');
   }
   return '';
 }

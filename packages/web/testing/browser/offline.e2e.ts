@@ -93,17 +93,12 @@ test('a fault of ours offers the notes as files', async ({ page, complaints }) =
   await openShelf(page);
   // The database breaks under the app's hands.
   await page.evaluate(() => {
-    IDBObjectStore.prototype.getAll = () => {
+    const broken = () => {
       throw new DOMException('broken', 'UnknownError');
     };
-    IDBIndex.prototype.getAll = IDBObjectStore.prototype.getAll;
-    IDBIndex.prototype.openCursor = () => {
-      throw new DOMException('broken', 'UnknownError');
-    };
-  });
-  await page.evaluate(() => {
-    const channel = new BroadcastChannel('dexie-txcommitted');
-    channel.close();
+    Reflect.set(IDBObjectStore.prototype, 'getAll', broken);
+    Reflect.set(IDBIndex.prototype, 'getAll', broken);
+    Reflect.set(IDBIndex.prototype, 'openCursor', broken);
   });
   await page.goto('#/note/none');
   await page.goto('#/');
