@@ -9,7 +9,7 @@ import { BudgetEnded, type Edge, type Graph, type Location } from '../routine/gr
 import type { TableSlots } from '../routine/starts.ts';
 import { afterEdge, seenAt, slotView } from '../routine/table.ts';
 import { classesOf, type Classes } from './classes.ts';
-import { looksOf } from './decide-exact.ts';
+import { looksOf } from './looks.ts';
 import type { Meanings, Question } from './question.ts';
 import { States } from './states.ts';
 

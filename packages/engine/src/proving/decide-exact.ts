@@ -1,7 +1,6 @@
 import { Budget } from '../base/budget.ts';
 import { trouble } from '../base/diagnostic.ts';
 import { holds, readsOf, type SlotView } from '../claims/formula.ts';
-import { followers } from '../routine/program.ts';
 import type { Edge, Graph } from '../routine/graph.ts';
 import type { Ending } from '../routine/routine.ts';
 import { classesOf, type Classes } from './classes.ts';
@@ -9,27 +8,12 @@ import { emptyReason, NOTHING, type Meanings, type Question } from './question.t
 import type { Failure, Reads, SentenceDecision, Solved } from './decision.ts';
 import { exactSearch, type ExactResult } from './exact.ts';
 import { kernelFor } from './kernel.ts';
+import { looksOf } from './looks.ts';
 import { needOf, pathOf } from './need.ts';
 import { cheapestPath } from './paths.ts';
 import { equationsOf, problemsOf } from './problem.ts';
 import { regionFrom } from './region.ts';
 import type { StartTable } from '../routine/starts.ts';
-
-/** What the working's own looks tell cards apart by. */
-export function looksOf(graph: Graph): { attributes: Set<string>; bits: Set<string> } {
-  const attributes = new Set<string>();
-  const bits = new Set<string>();
-  const seen = new Set<number>([graph.program.start]);
-  for (const at of seen) {
-    const instruction = graph.program.instructions[at];
-    if (instruction.do === 'move' && instruction.move.looks !== undefined) {
-      for (const name of instruction.move.looks.attributes(instruction.args)) attributes.add(name);
-      for (const name of instruction.move.looks.bits(instruction.args)) bits.add(name);
-    }
-    for (const next of followers(instruction)) seen.add(next);
-  }
-  return { attributes, bits };
-}
 
 /**
  * Cards told apart by everything that the working or the sentence may look at. What the sentence reads can depend on the exit,

@@ -7,7 +7,7 @@ import { innerSteps, knownByNature, moveSteps, type Known } from '../routine/sig
 import { seenAt } from '../routine/table.ts';
 import { Beliefs } from './beliefs.ts';
 import { classesOf } from './classes.ts';
-import { looksOf } from './decide-exact.ts';
+import { looksOf } from './looks.ts';
 import type { Reads, SentenceDecision } from './decision.ts';
 import { solveGame, type Loss } from './game.ts';
 import { NOTHING, undecided, type Meanings, type Question } from './question.ts';
