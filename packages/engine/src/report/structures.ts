@@ -1,0 +1,192 @@
+import type { Range } from '../base/diagnostic.ts';
+import { START } from '../moves/move.ts';
+import { sizeOf, type Layout } from '../pictures/layout.ts';
+import type { Decision } from '../proving/decision.ts';
+import { momentsOf, type Moments } from '../proving/moments.ts';
+import type { Limits } from '../proving/question.ts';
+import type { Graph, Location } from '../routine/graph.ts';
+import { Followed } from '../structures/followed.ts';
+import { neededStructures } from '../structures/needed.ts';
+import { pictureOf, svgOf, type Picture } from '../structures/picture.ts';
+import { holdsOn, type Found } from '../structures/recognise.ts';
+import { sentenceOf } from './choices.ts';
+import { statementsOf } from './equations.ts';
+import { namingOf, type Naming } from './naming.ts';
+
+/** A structure of a pile by its name in the trade, in words and as a drawing. */
+export interface StructureData {
+  /** `S1`, `S6`: the heading of the trade's list. */
+  readonly trade: string;
+  readonly name: string;
+  readonly words: string;
+  readonly piles: readonly string[];
+  readonly picture: Picture;
+  readonly svg: string;
+}
+
+/** What one sentence of the ending needs at a moment. */
+export interface NeededData {
+  readonly structures: readonly StructureData[];
+  /** What is needed besides, in words. */
+  readonly rest: readonly string[];
+  /** Independent equations that are needed. */
+  readonly equations: number;
+}
+
+export interface MomentStructures {
+  readonly sizes: Readonly<Record<string, number>>;
+  readonly numbers: Readonly<Record<string, number>>;
+  readonly certain: readonly StructureData[];
+  /** One for each sentence; null where need is not equations. */
+  readonly needed: readonly (NeededData | null)[];
+  /** What is certain here and no more once the step is done. */
+  readonly lost: readonly StructureData[];
+  /** What is certain once the step is done and was not before. */
+  readonly gained: readonly StructureData[];
+}
+
+export interface StepStructures {
+  readonly number: string;
+  readonly range: Range | null;
+  readonly sentence: string;
+  readonly moments: readonly MomentStructures[];
+}
+
+interface Sentence {
+  readonly families: readonly { readonly moments: Moments; readonly naming: Naming }[] | null;
+}
+
+/** Certain and needed structures at the beginning of every step and at the end. Throws BudgetEnded when `limits` are spent. */
+export function structuresReport(decision: Decision, text: string, limits: Limits): StepStructures[] {
+  const { graph, region, starts } = decision;
+  if (region === undefined) return [];
+  const followed = new Followed({ graph, region, starts }, limits);
+  const sentences = decision.sentences.map((sentence): Sentence => {
+    const families = momentsOf(decision, sentence, limits);
+    return {
+      families:
+        families?.map((moments) => ({
+          moments,
+          naming: namingOf(moments.problem, starts.universe, graph),
+        })) ?? null,
+    };
+  });
+  const groups = new Map<
+    string,
+    { step: Omit<StepStructures, 'moments'>; locations: Location[]; at: number }
+  >();
+  for (const id of region.order) {
+    const location = graph.locations[id];
+    if (location.phase !== START || location.at < 0) continue;
+    const { origin } = location;
+    const key = origin === undefined ? 'end' : `${origin.range.from} ${origin.number}`;
+    let group = groups.get(key);
+    if (group === undefined) {
+      const step =
+        origin === undefined
+          ? { number: '', range: null, sentence: 'At the end' }
+          : { number: origin.number, range: origin.range, sentence: sentenceOf(origin, text) };
+      groups.set(key, (group = { step, locations: [], at: origin?.range.from ?? Infinity }));
+    }
+    group.locations.push(location);
+  }
+  const subjects = { graph, cards: starts.universe, subjects: followed.subjects };
+  return [...groups.values()]
+    .sort((a, b) => a.at - b.at)
+    .map(({ step, locations }) => ({
+      ...step,
+      moments: locations.map((location) => {
+        const { layout } = location;
+        const certain = followed.certainAt(location.id);
+        const { lost, gained } = changesAt(graph, followed, location, certain);
+        return {
+          sizes: Object.fromEntries(layout.names.map((name, i) => [name, layout.sizes[i]])),
+          numbers: location.numbers,
+          certain: certain.map((found) => structureData(found, layout)),
+          needed: sentences.map(({ families }) =>
+            families === null ? null : neededAt(families, location, subjects),
+          ),
+          lost: lost.map((found) => structureData(found, layout)),
+          gained: gained.map(({ found, after }) => structureData(found, after)),
+        };
+      }),
+    }));
+}
+
+function neededAt(
+  families: NonNullable<Sentence['families']>,
+  { id, layout }: Location,
+  subjects: Parameters<typeof neededStructures>[3],
+): NeededData {
+  const parts = families.map(({ moments, naming }) => {
+    const rows = moments.neededAt(id);
+    return { naming, rows, needed: neededStructures(moments.problem, rows, layout, subjects) };
+  });
+  return {
+    structures: parts.flatMap(({ needed }) => needed.found.map((found) => structureData(found, layout))),
+    rest: parts.flatMap(({ needed, naming }) =>
+      needed.rest.length === 0 ? [] : statementsOf(needed.rest, layout, naming).map(({ words }) => words),
+    ),
+    equations: parts.reduce((sum, { rows }) => sum + rows.length, 0),
+  };
+}
+
+/** What doing the step at a location takes away and what it brings, whatever is chosen in it. */
+function changesAt(
+  graph: Graph,
+  followed: Followed,
+  location: Location,
+  certain: readonly Found[],
+): { lost: readonly Found[]; gained: readonly { found: Found; after: Layout }[] } {
+  const after = locationsAfter(graph, location);
+  if (after.length === 0) return { lost: [], gained: [] };
+  const holdsAt = (found: Found, from: Layout, at: Location): boolean => {
+    if (found.piles.some((pile) => sizeOf(from, pile) !== sizeOf(at.layout, pile))) return false;
+    if (from.names.join() !== at.layout.names.join()) return false;
+    const subject = followed.subjects.find(({ id }) => id === found.subject);
+    const vectors = subject === undefined ? null : followed.vectorsAt(at.id, subject);
+    return vectors !== null && holdsOn(found.rows, vectors);
+  };
+  const lost = certain.filter((found) => !after.every((at) => holdsAt(found, location.layout, at)));
+  const [first, ...others] = after;
+  const gained = followed
+    .certainAt(first.id)
+    .filter(
+      (found) =>
+        !holdsAt(found, first.layout, location) &&
+        others.every((other) => holdsAt(found, first.layout, other)),
+    );
+  return { lost, gained: gained.map((found) => ({ found, after: first.layout })) };
+}
+
+/** Where a move that begins at a location may end. */
+function locationsAfter(graph: Graph, location: Location): Location[] {
+  const instruction = graph.instructionOf(location);
+  if (instruction?.do !== 'move' || location.looks) return [];
+  const seen = new Set([location.id]);
+  const ends = new Set<number>();
+  for (const id of seen)
+    for (const { to } of graph.waysFrom(id).edges) {
+      const next = graph.locations[to];
+      if (next.at === location.at && next.phase !== START) seen.add(to);
+      else ends.add(to);
+    }
+  return [...ends].map((id) => graph.locations[id]);
+}
+
+function structureData({ trade, name, words, piles, pattern, ring }: Found, layout: Layout): StructureData {
+  const picture = pictureOf(
+    pattern,
+    piles.map((pile) => ({ name: pile, cards: sizeOf(layout, pile) })),
+    ring,
+  );
+  const several = layout.names.length > 1 && piles.length === 1;
+  return {
+    trade,
+    name,
+    words: several ? `in ${piles[0]}, ${words}` : words,
+    piles,
+    picture,
+    svg: svgOf(picture),
+  };
+}

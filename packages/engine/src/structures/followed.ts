@@ -1,0 +1,174 @@
+import { Budget } from '../base/budget.ts';
+import type { Vector } from '../base/echelon.ts';
+import type { Card } from '../cards/card.ts';
+import { haveOf, type Have } from '../proving/have.ts';
+import { kernelFor, type Kernel } from '../proving/kernel.ts';
+import { problemsOf, type Problem } from '../proving/problem.ts';
+import type { Limits } from '../proving/question.ts';
+import type { Region } from '../proving/region.ts';
+import type { Graph } from '../routine/graph.ts';
+import type { Starts } from '../routine/starts.ts';
+import { recognise, type Found, type SlotRow } from './recognise.ts';
+import { fromTables } from './slot-vectors.ts';
+import type { Subject } from './subject.ts';
+import { subjectsFor, type Handled } from './subjects.ts';
+
+interface Track {
+  readonly problem: Problem;
+  readonly kernel: Kernel;
+  readonly have: Have;
+}
+
+/** What handling can change in a routine, so far as its graph was made. */
+export function handledIn(graph: Graph, region: Region, starts: Starts): Handled {
+  const changed = region.ops.reduce((all, op) => all | op, 0) >>> 0;
+  const laid = Array.from(starts.base.bits).reduce((all, bits) => all | bits, 0);
+  const differs = (kind: number): boolean => {
+    const first = (starts.base.bits[0] >>> kind) & 1;
+    return Array.from(starts.base.bits).some((bits) => ((bits >>> kind) & 1) !== first);
+  };
+  const isHandled = (kind: number): boolean =>
+    ((changed >>> (2 * kind)) & 3) !== 0 || (laid !== 0 && differs(kind));
+  return {
+    up: isHandled(0),
+    end: isHandled(1),
+    parts: region.order.some(
+      (id) => graph.locations[id].layout.names.filter((name) => !name.startsWith('~')).length > 1,
+    ),
+    marks: graph.bits.names.filter((_, kind) => kind > 1 && isHandled(kind)),
+  };
+}
+
+/** Follows everything that structures are made of through a routine and says which structures are certain where. */
+export class Followed {
+  readonly subjects: readonly Subject[];
+  private readonly graph: Graph;
+  private readonly region: Region;
+  private readonly starts: Starts;
+  private readonly limits: Limits;
+  private readonly tracks = new Map<string, readonly Track[]>();
+
+  constructor(
+    { graph, region, starts }: { readonly graph: Graph; readonly region: Region; readonly starts: Starts },
+    limits: Limits,
+  ) {
+    this.graph = graph;
+    this.region = region;
+    this.starts = starts;
+    this.limits = limits;
+    this.subjects = subjectsFor(starts.universe, handledIn(graph, region, starts));
+  }
+
+  /**
+   * Structures that every performance has at a location, subject by subject, without those that say less than others: what is alike in
+   * value is so in parity, and where all cards face one way nobody counts those face up. Throws BudgetEnded.
+   */
+  certainAt(location: number): Found[] {
+    const { layout } = this.graph.locations[location];
+    const all = this.subjects.flatMap((subject) => {
+      const vectors = this.vectorsAt(location, subject);
+      if (vectors === null) return [];
+      return recognise(vectors, layout, subject, (row) => isOfAll(row, subject, this.graph.cards));
+    });
+    const oneWay = all.some(({ form, subject }) => form === 'all-alike' && subject === 'facing');
+    const finer = new Map(this.subjects.map((subject) => [subject.id, subject]));
+    return all.filter((found) => {
+      const subject = finer.get(found.subject);
+      if (subject === undefined) return false;
+      // Opposites card by card say that there are as many here as others there.
+      if (
+        found.form === 'balance' &&
+        all.some((other) => other.form === 'across' && isSameOfTwo(other, found))
+      )
+        return false;
+      if (oneWay && subject.is === 'count' && subject.measures[0].bits.includes('up')) return false;
+      return !all.some((other) =>
+        saysMore(other, finer.get(other.subject), found, subject, this.starts.universe),
+      );
+    });
+  }
+
+  /** Numbers of a subject on the tables that span what is reached; null where the subject could not be followed. */
+  vectorsAt(location: number, subject: Subject): ReturnType<typeof fromTables> | null {
+    const all = this.tracksOf(subject).map(({ problem, kernel, have }) => {
+      const tables = (have.at[location] ?? []).map((i): Vector => have.tables.vector(i));
+      return fromTables(problem, kernel, tables);
+    });
+    const [first] = all;
+    return first === undefined ? null : { ...first, list: all.flatMap(({ list }) => list) };
+  }
+
+  private tracksOf(subject: Subject): readonly Track[] {
+    let tracks = this.tracks.get(subject.id);
+    if (tracks === undefined) this.tracks.set(subject.id, (tracks = this.follow(subject)));
+    return tracks;
+  }
+
+  private follow(subject: Subject): Track[] {
+    const { graph, region, starts } = this;
+    // A question for linear algebra has equations; only its columns matter here.
+    const equations = subject.measures.map((measure) => ({
+      terms: [{ slot: 0, coef: 1, measure }],
+      total: 0,
+      p: subject.p,
+    }));
+    const budget = new Budget(this.limits.work, this.limits.goOn);
+    return problemsOf(graph, starts.universe, region.ops, [{ exit: graph.start, equations }]).map(
+      (problem) => {
+        const kernel = kernelFor(problem, graph.cards);
+        const entries = starts.spanning.flatMap((table) =>
+          problem.members.map((member) => ({
+            location: graph.start,
+            vector: kernel.ofTable(member, table),
+            cost: 0,
+          })),
+        );
+        return { problem, kernel, have: haveOf(problem, kernel, graph, entries, budget) };
+      },
+    );
+  }
+}
+
+/** Whether an equation only counts all cards of a class that handling does not change: true of every arrangement. */
+function isOfAll({ weights }: SlotRow, { measures }: Subject, slots: number): boolean {
+  return (
+    measures.every(({ bits }) => bits.length === 0) &&
+    weights.length === slots &&
+    weights.every(([, coef]) => coef === weights[0][1])
+  );
+}
+
+/** The same relation of the same cards in a class that sorts them more finely. */
+function saysMore(
+  other: Found,
+  finer: Subject | undefined,
+  found: Found,
+  subject: Subject,
+  cards: readonly Card[],
+): boolean {
+  if (finer === undefined || finer.id === subject.id || other.form !== found.form) return false;
+  if (other.variant !== found.variant || other.piles.join() !== found.piles.join()) return false;
+  if (found.pattern.of !== 'pairs' || found.pattern.relation !== 'alike') return false;
+  const isOfCards = [finer, subject].every(
+    ({ is, measures }) => is === 'class' && measures.every(({ bits }) => bits.length === 0),
+  );
+  if (!isOfCards) return false;
+  const classOf = ({ measures }: Subject, card: Card): string =>
+    measures.map((one) => one.of(card, () => 0)).join();
+  const coarse = new Map<string, string>();
+  return cards.every((card) => {
+    const fine = classOf(finer, card);
+    const known = coarse.get(fine);
+    coarse.set(fine, classOf(subject, card));
+    return known === undefined || known === classOf(subject, card);
+  });
+}
+
+function isSameOfTwo(across: Found, balance: Found): boolean {
+  return (
+    across.pattern.of === 'pairs' &&
+    across.pattern.relation === 'opposite' &&
+    across.piles.join() === balance.piles.join() &&
+    balance.subject === `class ${across.subject}`
+  );
+}

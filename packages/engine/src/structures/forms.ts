@@ -1,0 +1,37 @@
+import type { Form } from './form.ts';
+import { across } from './forms/across.ts';
+import { allAlike } from './forms/all-alike.ts';
+import { alternating } from './forms/alternating.ts';
+import { balance } from './forms/balance.ts';
+import { blocks } from './forms/blocks.ts';
+import { counted } from './forms/counted.ts';
+import { cyclicMirror } from './forms/cyclic-mirror.ts';
+import { cyclicStack } from './forms/cyclic-stack.ts';
+import { halfOffset } from './forms/half-offset.ts';
+import { mirrored } from './forms/mirrored.ts';
+import { oddAsEven } from './forms/odd-as-even.ts';
+import { pairs } from './forms/pairs.ts';
+import { repeating } from './forms/repeating.ts';
+import { residue } from './forms/residue.ts';
+import { separated } from './forms/separated.ts';
+import { sums } from './forms/sums.ts';
+
+/** Every structure that is recognised; a new one is its own file and one line here. Of equally strong ones the first is told. */
+export const FORMS: readonly Form[] = [
+  allAlike,
+  alternating,
+  separated,
+  repeating,
+  halfOffset,
+  mirrored,
+  pairs,
+  cyclicMirror,
+  across,
+  blocks,
+  cyclicStack,
+  sums,
+  counted,
+  oddAsEven,
+  balance,
+  residue,
+];

@@ -1,0 +1,107 @@
+import type { Card } from '../cards/card.ts';
+import type { Problem } from '../proving/problem.ts';
+import type { Space } from '../proving/space.ts';
+import type { Graph } from '../routine/graph.ts';
+import type { Reading } from './slot-vectors.ts';
+import type { Subject } from './subject.ts';
+
+/** What a measure of a sentence's equations is about, and how it is read off the columns. */
+export interface Matched {
+  readonly subject: Subject;
+  readonly reading: Reading;
+}
+
+/** A function as its values on every card in every setting of the bits `up` and `end` and of marks that it looks at. */
+type Values = readonly number[];
+
+function valuesOf(
+  cards: readonly Card[],
+  bits: readonly string[],
+  of: (card: Card, bit: (name: string) => number) => number,
+): Values {
+  return cards.flatMap((card) =>
+    Array.from({ length: 1 << bits.length }, (_, s) => of(card, (name) => (s >> bits.indexOf(name)) & 1)),
+  );
+}
+
+function readingsOf(space: Space, graph: Graph, cards: readonly Card[], bits: readonly string[]): Values[] {
+  return space.measures.map(({ columns, constant }) =>
+    valuesOf(cards, bits, (card, bit) => {
+      const word = space.bits.reduce((w, name) => w | (bit(name) << graph.bits.indexOf(name)), 0);
+      const values = space.valuesOf(card, word);
+      return columns.reduce((sum, c, k) => sum + c * values[k], constant) % space.p;
+    }),
+  );
+}
+
+/**
+ * The subjects that a problem's measures are about, as far as they are among those given. Classes are the same when they sort the
+ * cards alike, whatever the values are called.
+ */
+export function matched(
+  problem: Problem,
+  graph: Graph,
+  cards: readonly Card[],
+  subjects: readonly Subject[],
+): Matched[] {
+  const bits = [...new Set(problem.members.flatMap(({ space }) => space.bits))];
+  const members = problem.members.map(({ space }) => readingsOf(space, graph, cards, bits));
+  const found: Matched[] = [];
+  problem.space.measures.forEach((reading, i) => {
+    const own = members.map((readings) => readings[i]);
+    const subject = subjects
+      .map((one) => sameSubject(one, own, problem.p, cards, bits))
+      .find((one) => one !== null);
+    if (subject !== undefined) found.push({ subject, reading });
+  });
+  return found;
+}
+
+function sameSubject(
+  subject: Subject,
+  own: readonly Values[],
+  p: number,
+  cards: readonly Card[],
+  bits: readonly string[],
+): Subject | null {
+  if (subject.measures.some((measure) => measure.bits.some((bit) => !bits.includes(bit)))) return null;
+  const measures = subject.measures.map((measure) =>
+    valuesOf(cards, bits, (card, bit) => ((measure.of(card, bit) % p) + p) % p),
+  );
+  const isSame = (a: Values, b: Values): boolean => a.every((value, i) => value === b[i]);
+  switch (subject.is) {
+    case 'class': {
+      if (p !== 2) return null;
+      if (own.length === 1 && measures.length === 1) {
+        const opposite = own[0].map((value) => 1 - value);
+        return isSame(own[0], measures[0]) || isSame(opposite, measures[0]) ? subject : null;
+      }
+      if (own.length === 1 || measures.length === 1) return null;
+      if (partition(own) !== partition(measures)) return null;
+      const isEach =
+        own.length === measures.length && measures.every((one) => own.some((other) => isSame(one, other)));
+      // "One of each" makes sense only where each value has a measure of its own.
+      return isEach ? subject : { ...subject, measures: subject.measures.slice(0, 2) };
+    }
+    case 'number':
+    case 'count': {
+      // A field in which sums of two numbers are what they are; counts are looked at one by one.
+      const least = subject.is === 'number' ? 2 * Math.max(...measures[0]) : 2;
+      return own.length === 1 && p > least && isSame(own[0], measures[0]) ? { ...subject, p } : null;
+    }
+    case 'steps':
+      return own.length === 1 && p === subject.p && isSame(own[0], measures[0]) ? subject : null;
+  }
+}
+
+/** Which cards in which settings have the same values in all functions. */
+function partition(functions: readonly Values[]): string {
+  const ids = new Map<string, number>();
+  return functions[0]
+    .map((_, i) => {
+      const key = functions.map((values) => values[i]).join();
+      if (!ids.has(key)) ids.set(key, ids.size);
+      return ids.get(key);
+    })
+    .join();
+}
