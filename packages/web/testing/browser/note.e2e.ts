@@ -84,6 +84,8 @@ test('sentences are offered where one begins, and steps change places by keys', 
 });
 
 test('a note is built without typing, by the keyboard', async ({ page }) => {
+  // Looking the whole page over takes long on a busy machine.
+  test.slow();
   await openNote(page, 'ferry');
   await page.getByRole('button', { name: 'Build with buttons' }).click();
   const builder = page.getByRole('region', { name: 'Build with buttons' });
@@ -106,6 +108,8 @@ test('a note is built without typing, by the keyboard', async ({ page }) => {
 });
 
 test('the page keeps nobody out, by day, by lamplight and on a phone', async ({ page }) => {
+  // Looking the whole page over takes long on a busy machine.
+  test.slow();
   await openNote(page, 'lamps');
   await expect(verdict(page)).toContainText('Always works', { timeout: 20_000 });
   await expect(margin(page).locator('svg').first()).toBeVisible();
