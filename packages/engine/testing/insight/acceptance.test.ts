@@ -73,7 +73,8 @@ describe.each(SIZES)('%i cards', (cards) => {
       'Shuffle the packet.',
       'Strip out any number of cards and put them on top.',
     ];
-    for (const sentence of unsafe) expect(rows.get(sentence)?.verdict === 'safe', sentence).toBe(false);
+    for (const sentence of unsafe)
+      expect(`${sentence} ${rows.get(sentence)?.verdict}`).not.toBe(`${sentence} safe`);
     expect(rows.get('Turn over any number of cards from the top.')?.which?.narrowed?.text).toBe(
       'Turn over an even number of cards from the top.',
     );
