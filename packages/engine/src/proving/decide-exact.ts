@@ -69,7 +69,7 @@ export function decideExact(question: Question, ending: Ending, meanings: Meanin
       const meaning = meanings.at(location);
       if (meaning === null) return 'end';
       if (!meaning.vacuous) vacuous = false;
-      if (meaning.when !== undefined && !everWhen) everWhen = holds(meaning.when, table);
+      if (meaning.when !== undefined && !everWhen && !meaning.vacuous) everWhen = holds(meaning.when, table);
       return holds(meaning.formula, table) ? 'halt' : 'end';
     });
   });

@@ -122,7 +122,10 @@ function decideWithoutLooks(
   }
   const decision = decideLinear(question, region, ending, exits, stuck);
   // A condition that is never met proves nothing: only the complete search can tell.
-  if (decision.verdict === 'proved' && all.every(({ when }) => when !== undefined && !alwaysTrue(when)))
+  if (
+    decision.verdict === 'proved' &&
+    all.every(({ vacuous, when }) => vacuous || (when !== undefined && !alwaysTrue(when)))
+  )
     return decideExact(question, ending, meanings);
   return decision;
 }

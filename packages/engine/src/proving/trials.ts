@@ -41,8 +41,8 @@ export function tryOut(question: Question, meanings: Meanings, decision: Sentenc
           return { ...decision, verdict: 'refuted', method: 'trials', failure, trials, reason: undefined };
         }
         if (ways.edges.length === 0) break;
-        const open =
-          here.at < 0 && step < SET_UP_STEPS ? ways.edges.filter((e) => e.to === location) : ways.edges;
+        const mixing = here.at < 0 && step < SET_UP_STEPS ? ways.edges.filter((e) => e.to === location) : [];
+        const open = mixing.length > 0 ? mixing : ways.edges;
         const edge = open[Math.floor(random() * open.length)];
         path.push(edge);
         cost += edge.cost;

@@ -3,7 +3,7 @@ import type { Trouble } from '../base/diagnostic.ts';
 import { isStuck, START, type Key, type Phase, type View } from '../moves/move.ts';
 import { BitKinds, effectOf, type Effect } from '../pictures/effect.ts';
 import { layoutKey, layoutOf, sizeOf, type Layout } from '../pictures/layout.ts';
-import { flatten, testNumber, timesOf, type Instruction, type Program } from './program.ts';
+import { flatten, testNumber, valueOf, type Instruction, type Program } from './program.ts';
 import type { Origin, Routine } from './routine.ts';
 
 /**
@@ -174,7 +174,7 @@ export class Graph {
         case 'exit':
           return this.intern(at, START, layout, numbers);
         case 'set':
-          numbers = { ...numbers, [instruction.number]: instruction.to };
+          numbers = { ...numbers, [instruction.number]: valueOf(instruction.to, numbers) };
           at = instruction.next;
           break;
         case 'test':
@@ -197,9 +197,9 @@ export class Graph {
           if (times.of === 'any') return this.intern(at, START, layout, numbers);
           const done = numbers[instruction.counter];
           if (times.of === 'at least' && done >= times.n) return this.intern(at, START, layout, numbers);
-          if (times.of === 'exactly' && done >= timesOf(times.n, numbers)) at = instruction.next;
+          if (times.of === 'exactly' && done <= 0) at = instruction.next;
           else {
-            numbers = { ...numbers, [instruction.counter]: done + 1 };
+            numbers = { ...numbers, [instruction.counter]: times.of === 'exactly' ? done - 1 : done + 1 };
             at = instruction.body;
           }
           break;

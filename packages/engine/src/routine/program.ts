@@ -44,7 +44,7 @@ export type Instruction = {
       readonly next: number;
     }
   | { readonly do: 'test'; readonly when: NumberTest; readonly then: number; readonly otherwise: number }
-  | { readonly do: 'set'; readonly number: string; readonly to: number; readonly next: number }
+  | { readonly do: 'set'; readonly number: string; readonly to: NumberRef; readonly next: number }
   | { readonly do: 'exit' }
 );
 
@@ -87,12 +87,13 @@ export function flatten(routine: Routine): Program {
       }
       case 'repeat': {
         const counter = `~${hidden++}`;
-        const counts = step.times.of !== 'any';
-        const used = counts ? [counter] : [];
-        if (step.times.of === 'exactly' && typeof step.times.n !== 'number') used.push(step.times.n.var);
-        const head = add({ do: 'repeat', step, counter, next }, used);
+        const { times } = step;
+        const head = add({ do: 'repeat', step, counter, next }, times.of === 'any' ? [] : [counter]);
         drafts[head].body = sequence(step.body, head);
-        return counts ? add({ do: 'set', number: counter, to: 0, next: head }, [], [counter]) : head;
+        if (times.of === 'any') return head;
+        // Fixed when the repetition begins: naming the number anew inside changes nothing. Counts down, `at least` counts up.
+        const to = times.of === 'exactly' ? times.n : 0;
+        return add({ do: 'set', number: counter, to, next: head }, numbersIn(to), [counter]);
       }
       case 'either':
         return add({ do: 'either', step, branches: step.branches.map((branch) => sequence(branch, next)) });
@@ -220,6 +221,6 @@ export function testNumber(test: NumberTest, value: number): boolean {
   }
 }
 
-export function timesOf(ref: NumberRef, numbers: Readonly<Record<string, number>>): number {
+export function valueOf(ref: NumberRef, numbers: Readonly<Record<string, number>>): number {
   return typeof ref === 'number' ? ref : numbers[ref.var];
 }
