@@ -85,7 +85,7 @@ function isDealt({ step, hands }: Filling, after: Layout): boolean {
   return after.names.length <= 2 || typeof pile !== 'string' || !after.names.includes(pile);
 }
 
-interface Filling {
+export interface Filling {
   readonly step: MoveStep;
   readonly text: string;
   readonly hands: Hands;
@@ -130,7 +130,8 @@ export class CandidateBook {
   }
 }
 
-function fill(move: Move, layout: Layout): Filling[] {
+/** Sensible fillings of a move's blanks on these piles. */
+export function fill(move: Move, layout: Layout): Filling[] {
   const all = new Map<string, Filling>();
   for (const phrase of move.phrases)
     for (const args of phrase.parts.length === 0 ? [] : oneAtATime(fillParts(phrase.parts, layout))) {

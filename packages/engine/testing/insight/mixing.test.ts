@@ -1,0 +1,101 @@
+import { describe, expect, test } from 'vitest';
+import { compareSteps } from '../../src/insight/same.ts';
+import { mixingOf, risingSequences } from '../../src/insight/mixing.ts';
+import { ordersByRisingSequences, riffleDistanceNumber } from '../../src/insight/riffle-distance.ts';
+import type { MoveStep } from '../../src/routine/routine.ts';
+import { decide } from '../../src/proving/decide.ts';
+import { move, numbered, working } from '../naive/write.ts';
+import { outcomes } from '../published/outcomes.ts';
+import { orders } from '../published/structures.ts';
+
+describe('riffles', () => {
+  test('distance from well mixed for 52 cards', () => {
+    // D. Bayer and P. Diaconis, Trailing the dovetail shuffle to its lair, Annals of Applied Probability 2 (1992), table 1.
+    const published = [1, 1, 1, 1, 0.924, 0.614, 0.334, 0.167, 0.085, 0.043];
+    published.forEach((value, i) => expect(riffleDistanceNumber(52, i + 1)).toBeCloseTo(value, 3));
+  });
+
+  test('orders by rising sequences, counted one by one', () => {
+    for (const n of [1, 2, 3, 4, 5, 6]) {
+      const counts = new Array<bigint>(n).fill(0n);
+      for (const order of orders(Array.from({ length: n }, (_, i) => i)))
+        counts[risingSequences(order) - 1]++;
+      expect(ordersByRisingSequences(n)).toEqual(counts);
+    }
+  });
+
+  test('one riffle of five cards: the distance by listing every way the cards can fall', () => {
+    // Every card comes from the upper or the lower packet, all 2^5 ways alike; each gives one order.
+    const n = 5;
+    const chances = new Map<string, number>();
+    for (let way = 0; way < 1 << n; way++) {
+      const upper = Array.from({ length: n }, (_, i) => (way >> i) & 1).filter((bit) => bit === 0).length;
+      let [top, low] = [0, upper];
+      const order = Array.from({ length: n }, (_, i) => (((way >> i) & 1) === 0 ? top++ : low++)).join();
+      chances.set(order, (chances.get(order) ?? 0) + 1 / 2 ** n);
+    }
+    let off = 120 - chances.size;
+    for (const chance of chances.values()) off += Math.abs(chance * 120 - 1);
+    expect(riffleDistanceNumber(n, 1)).toBeCloseTo(off / 240, 10);
+  });
+});
+
+describe('final orders', () => {
+  test.each([
+    ['Cut the packet.', 6],
+    ['Riffle the packet.', 6],
+    ['Deal any number of cards to the table and riffle the two packets together.', 5],
+    ['Overhand-shuffle the packet.', 6],
+    ['Take pairs off the packet, leaving or turning each.', 6],
+    ['Shuffle within each pair.', 6],
+  ])('%s %i cards: as many as there are', (sentence, n) => {
+    const decision = decide(working(numbered(n), sentence));
+    const { orders: found } = mixingOf(decision, 100_000, 50, 1);
+    expect(found).toEqual({ is: 'exact', orders: String(outcomes(n, sentence).length) });
+  });
+
+  test('a riffle of n cards leaves 2^n - n orders, and beyond the budget only a bound is given', () => {
+    const decision = decide(working(numbered(8), 'Riffle the packet.'));
+    expect(mixingOf(decision, 1_000_000, 10, 1).orders).toEqual({ is: 'exact', orders: String(2 ** 8 - 8) });
+    expect(mixingOf(decision, 50, 10, 1).orders?.is).toBe('at least');
+  });
+
+  test('looks are those of the one order where nothing is chosen', () => {
+    const decision = decide(working(numbered(6), 'Turn the packet over.'));
+    const { looks } = mixingOf(decision, 1000, 5, 1);
+    // 6 5 4 3 2 1: cards travel 5 3 1 1 3 5 places, and every card begins a chain of its own.
+    expect(looks).toMatchObject({ runs: 5, travel: 3, rising: 6, neighbours: 0 });
+  });
+});
+
+describe('the same or not', () => {
+  const list = (...sentences: string[]): MoveStep[] => sentences.map(move);
+
+  test.each([
+    [['Cut the packet.'], ['Cut the packet.', 'Cut the packet.'], 'the same'],
+    [['Give the packet a haymow shuffle.'], ['Cut the packet.'], 'the same'],
+    [
+      ['Milk the packet.', 'Monge-shuffle the packet, the second beneath.'],
+      ['Turn the packet over.', 'Turn the packet over.'],
+      'the same',
+    ],
+    [['Cut the packet.'], ['Cut the packet at an even number.'], 'more'],
+    [['Out-faro the packet.'], ['In-faro the packet.'], 'different'],
+    [['Riffle the packet.'], ['Overhand-shuffle the packet.'], 'different'],
+  ])('%j and %j: %s', (one, other, wanted) => {
+    const n = 6;
+    const { is } = compareSteps(list(...one), list(...other), n);
+    const sets = [one, other].map(
+      (sentences) => new Set(outcomes(n, ...sentences).map((came) => JSON.stringify(came))),
+    );
+    const [a, b] = sets;
+    const shared = [...a].filter((key) => b.has(key)).length;
+    const truth =
+      shared === a.size && shared === b.size
+        ? 'the same'
+        : shared === a.size || shared === b.size
+          ? 'more'
+          : 'different';
+    expect({ is, truth }).toEqual({ is: wanted, truth: wanted });
+  });
+});
