@@ -47,7 +47,7 @@ test('the shelf needs little before it is useful', async ({ page }) => {
     Reflect.deleteProperty(Navigator.prototype, 'serviceWorker');
   });
   await page.goto('./');
-  await expect(page.getByRole('grid', { name: 'Notes' })).toBeVisible();
+  await expect(page.getByRole('grid', { name: 'Notes' })).toBeVisible({ timeout: 45_000 });
   const needed = [...loaded].filter((url) => !/engine-worker|examples|preload/.test(url));
   let total = 0;
   for (const url of needed) {
