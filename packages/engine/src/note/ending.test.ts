@@ -45,13 +45,29 @@ describe('sentences of the ending', () => {
     ]);
   });
 
-  test('a chance is understood, and said not to be decided', () => {
-    expect(troubles('1. Cut the packet.', `- With probability at least 0.8, ${RED}.`)).toEqual([
-      'chance-not-decided "With probability at least 0.8"',
+  test.each([
+    [`With probability at least 0.8, ${RED}.`, { n: 8, d: 10 }],
+    [`With a chance of at least 80 percent, ${RED}.`, { n: 80, d: 100 }],
+    [`With probability at least 87.5%, ${RED}.`, { n: 875, d: 1000 }],
+    [`${RED} with probability at least 4 in 5.`, { n: 4, d: 5 }],
+    [`With probability at least 1, ${RED}.`, { n: 1, d: 1 }],
+  ])('a chance: %s', (sentence, chance) => {
+    const { routine } = compiled('1. Cut the packet.', `- ${sentence}`);
+    expect(routine?.endings.map((ending) => [ending.chance, ending.sentence.says])).toEqual([
+      [chance, 'claim'],
     ]);
-    expect(troubles('1. Cut the packet.', `- ${RED} with probability at least 4 in 5.`)).toEqual([
-      'chance-not-decided "with probability at least 4 in 5"',
+  });
+
+  test('a chance that is none, and one in the middle of a sentence', () => {
+    expect(troubles('1. Cut the packet.', `- With probability at least 8, ${RED}.`)).toEqual([
+      'chance-number "With probability at least 8"',
     ]);
+    expect(troubles('1. Cut the packet.', `- With probability nearly 1, ${RED}.`)).toEqual([
+      'chance-number "With probability nearly 1"',
+    ]);
+    expect(
+      troubles('1. Cut the packet.', `- If ${BLACK}, then with probability at least 0.8, ${RED}.`),
+    ).toEqual(['chance-nested "with probability at least 0.8"']);
   });
 
   test('the part that fails is the trouble', () => {

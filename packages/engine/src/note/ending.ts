@@ -125,7 +125,7 @@ export class EndingReader {
     return this.read(line, { from: span.from + 1, to: span.to - 1 }, depth + 1);
   }
 
-  /** `With probability at least 0.8, ...`: read to the end, but nothing here decides it. */
+  /** A chance in the middle of a sentence; it can be asked of a whole one only, which is seen to before. */
   private chance(line: Line, span: Span, depth: number): EndingReading | null {
     const { tokens } = line;
     const at = tokens.findIndex(
@@ -145,7 +145,7 @@ export class EndingReader {
     const part = this.read(line, rest, depth + 1);
     if (part.sentence === null) return part;
     const range = placeOf(line, { from: at, to: end });
-    return { ...part, diagnostics: [...part.diagnostics, diagnostic('chance-not-decided', range)] };
+    return { ...part, diagnostics: [...part.diagnostics, diagnostic('chance-nested', range)] };
   }
 
   /** `Up to a cut, A` or `A, up to a cut`. */

@@ -3,13 +3,14 @@ import { diagnostic, type Diagnostic } from '../base/diagnostic.ts';
 import type { Card } from '../cards/card.ts';
 import type { Names } from '../phrases/values.ts';
 import type { Ending } from '../routine/routine.ts';
+import { chanceIn } from './chance.ts';
 import { EndingReader } from './ending.ts';
 import { explainEnding } from './explain-ending.ts';
 import { MOST_ENDINGS, MOST_SENTENCE, MOST_SUGGESTED } from './limits.ts';
 import { lineOf, placeOf, splitAt, type Line, type Span } from './line.ts';
 import type { Piece, Section } from './note.ts';
 import type { Print } from './outcome.ts';
-import { printSentence } from './print.ts';
+import { printEnding } from './print.ts';
 
 export interface ReadEndings {
   readonly endings: readonly Ending[];
@@ -40,7 +41,9 @@ export function readEndings(
       missed++;
       return;
     }
-    const read = reader.read(line, span);
+    const said = chanceIn(line, span);
+    const read = reader.read(line, said?.rest ?? span);
+    if (said?.asked === null) diagnostics.push(diagnostic('chance-number', said.range));
     if (read.sentence === null) {
       diagnostics.push(explainEnding(line, read.unread, names, cards, missed++ < MOST_SUGGESTED && near));
       return;
@@ -48,9 +51,12 @@ export function readEndings(
     const { sentence } = read;
     read.diagnostics.forEach((one) => diagnostics.push(one));
     const text = line.text.slice(range.from - line.range.from, range.to - line.range.from);
-    endings.push({ text, range, sentence });
+    const chance = said?.asked ?? undefined;
+    const ending: Ending =
+      chance === undefined ? { text, range, sentence } : { text, range, sentence, chance };
+    endings.push(ending);
     if (read.diagnostics.length === 0)
-      prints.push({ range, say: () => printSentence(sentence).replace(/\.$/, '') });
+      prints.push({ range, say: () => printEnding(ending).replace(/\.$/, '') });
   };
   const readPiece = (piece: Piece): void => {
     if (piece.text.length > MOST_SENTENCE) {

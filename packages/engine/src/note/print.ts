@@ -4,8 +4,9 @@ import { BLANKS } from '../phrases/blanks.ts';
 import { printPile } from '../phrases/blanks/pile.ts';
 import { printPhrases } from '../phrases/phrase.ts';
 import { SEEN } from '../moves/seeing.ts';
-import type { IfStep, MoveStep, Sentence, Step } from '../routine/routine.ts';
+import type { Ending, IfStep, MoveStep, Sentence, Step } from '../routine/routine.ts';
 import { printHead, type Head } from './blocks.ts';
+import { printChance } from './chance.ts';
 import { isCondition } from './outline.ts';
 import { lowerFirst, printClause, upperFirst } from './print-clause.ts';
 
@@ -133,6 +134,12 @@ function printBranch(branch: readonly Step[], indent: string): string {
   if (!branch.every((step) => step.do === 'move'))
     return `${indent}- ${printWorking(branch, `${indent}  `).trimStart()}`;
   return `${indent}- ${branch.map((step, i) => (i === 0 ? printMove(step) : lowerFirst(printMove(step)))).join('; ')}.`;
+}
+
+/** A sentence of the ending with the chance that is asked of it, in words, with its stop. */
+export function printEnding({ sentence, chance }: Pick<Ending, 'sentence' | 'chance'>): string {
+  if (chance === undefined) return printSentence(sentence);
+  return `${upperFirst(printChance(chance))}, ${lowerFirst(printSentence(sentence))}`;
 }
 
 /** A sentence of the ending in words, with its stop; brackets where the joins would else be read otherwise. */

@@ -25,6 +25,7 @@ export function certify(decision: Decision, sentence: SentenceDecision): Sentenc
       return sentence.rule === undefined
         ? null
         : { text, proof: 'rule', rule: ruleProof(decision, sentence.rule, sentence.reads) };
+    case 'chance':
     case 'trials':
       return null;
   }

@@ -229,11 +229,14 @@ class ExactWalk {
       if (edge === undefined) throw new BudgetEnded('a mix without an end');
       let tables: number[][] = [[...this.codes]];
       for (const order of scatter.orders) tables = tables.flatMap((table) => this.orders(table, order));
-      for (const { slot, kind } of scatter.bits)
+      // Bits that nobody looks at tell no tables apart; each of the others doubles their number.
+      for (const { slot, kind } of scatter.bits.filter((bit) => this.classes.bits.includes(bit.kind))) {
+        if (!this.budget.spend(tables.length)) throw new BudgetEnded('too many tables for an exact chance');
         tables = tables.flatMap((table) => [
           table,
           table.map((c, s) => (s === slot ? this.toggled(c, kind) : c)),
         ]);
+      }
       return tables.map((table) => ({ state: this.arrive(edge.to, table), weight: 1n }));
     }
     const from = Uint16Array.from(this.codes);

@@ -52,6 +52,7 @@ export function decideLinear(
     rows,
     trials: undefined,
     rule: undefined,
+    chance: undefined,
     reason: undefined,
   };
 }

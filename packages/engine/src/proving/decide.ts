@@ -4,6 +4,7 @@ import type { Formula } from '../claims/formula.ts';
 import { BudgetEnded, Graph } from '../routine/graph.ts';
 import type { Ending, Routine } from '../routine/routine.ts';
 import { worst, type Decision, type Failure, type SentenceDecision } from './decision.ts';
+import { decideChance } from './decide-chance.ts';
 import { decideExact, decideWithLooks } from './decide-exact.ts';
 import { decideGame, isGame, type Asked } from './decide-game.ts';
 import { decideLinear } from './decide-linear.ts';
@@ -59,13 +60,21 @@ export function decide(routine: Routine, limits: Limits = DEFAULT_LIMITS): Decis
       throw error;
     }
   };
-  const ruled = game ? decideGame(question, asked, plain) : [];
-  for (const [i, one] of asked.entries()) {
+  // One rule serves all sentences that must always hold.
+  const certain = asked.filter(({ ending }) => ending.chance === undefined);
+  const ruled = game ? decideGame(question, certain, plain) : [];
+  for (const one of asked) {
     const { ending, meanings } = one;
-    let decision = game ? ruled[i] : plain(one);
+    let decision =
+      ending.chance !== undefined
+        ? decideChance(question, one, ending.chance, game, plain)
+        : game
+          ? ruled[certain.indexOf(one)]
+          : plain(one);
     if (meanings.trouble !== undefined) troubles.push({ ending, trouble: meanings.trouble });
     decision ??= undecided(ending, trouble('budget-graph', { work: budget.spent }));
-    if (decision.verdict === 'undecided' && !game) decision = tryOut(question, meanings, decision);
+    if (decision.verdict === 'undecided' && !game && ending.chance === undefined)
+      decision = tryOut(question, meanings, decision);
     sentences.push(decision);
   }
   return {

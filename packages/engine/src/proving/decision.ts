@@ -2,6 +2,7 @@ import type { Trouble } from '../base/diagnostic.ts';
 import type { Ending } from '../routine/routine.ts';
 import type { Graph } from '../routine/graph.ts';
 import type { Way } from './exact.ts';
+import type { Chance } from './chance.ts';
 import type { WrittenRule } from './rule.ts';
 import type { Kernel } from './kernel.ts';
 import type { Need } from './need.ts';
@@ -13,7 +14,7 @@ export const VERDICTS = ['refuted', 'undecided', 'empty', 'proved'] as const;
 export type VerdictName = (typeof VERDICTS)[number];
 
 /** How a sentence was settled: by sizes alone, by linear algebra, by the complete search, or by search up to the last look. */
-export type Method = 'sizes' | 'linear' | 'exact' | 'exact then linear' | 'rule' | 'trials';
+export type Method = 'sizes' | 'linear' | 'exact' | 'exact then linear' | 'rule' | 'chance' | 'trials';
 
 /** A real performance after which the sentence is false, or which gets stuck. */
 export interface Failure {
@@ -58,6 +59,8 @@ export interface SentenceDecision {
   readonly trials: Trials | undefined;
   /** What the performer does, where the working leaves choices to the performer and a rule for them works. */
   readonly rule: WrittenRule | undefined;
+  /** How likely it is, where the sentence asks for a chance. */
+  readonly chance: Chance | undefined;
   /** Why the sentence is empty or undecided. */
   readonly reason: Trouble | undefined;
 }

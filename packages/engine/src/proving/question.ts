@@ -45,6 +45,11 @@ export class Meanings {
     this.question = question;
   }
 
+  /** Whether the sentence speaks of nothing at every exit that was asked about, of which there was one at least. */
+  allVacuous(): boolean {
+    return this.made.size > 0 && [...this.made.values()].every(({ vacuous }) => vacuous);
+  }
+
   /** Null, and `trouble` set, when the sentence makes no sense there. */
   at(exit: number): { formula: Formula; vacuous: boolean; when: Formula | undefined } | null {
     const known = this.made.get(exit);
@@ -98,6 +103,7 @@ export const NOTHING = {
   rows: 0,
   trials: undefined,
   rule: undefined,
+  chance: undefined,
   reason: undefined,
 } as const;
 

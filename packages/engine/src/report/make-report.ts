@@ -14,7 +14,7 @@ import type {
 } from './report.ts';
 import { ruleData } from './rule.ts';
 import { runsOf, takeEdge, waysOn, type Standing } from './runs.ts';
-import { counted, sayDecisions, sayMethod, sayPerformances, sayTrials } from './words.ts';
+import { counted, sayChance, sayDecisions, sayMethod, sayPerformances, sayTrials } from './words.ts';
 
 type Describe = (trouble: Trouble) => { readonly words: string; readonly remedy: string };
 
@@ -59,10 +59,16 @@ function summaryOf(verdict: ReportVerdict, sentences: readonly SentenceReport[],
   const every = all === 2 ? 'both sentences' : `all ${all} sentences`;
   const some = all === 1 ? 'the ending' : count === all ? every : `${count} of ${all} sentences`;
   switch (verdict) {
-    case 'proved':
+    case 'proved': {
+      const lucky = sentences.filter(({ method }) => method === 'chance').length;
+      if (lucky > 0) return `Proved: ${some}, with the chance that is asked for.`;
       return `Proved: ${some} for ${sayPerformances(coverage)}.`;
-    case 'refuted':
-      return `Refuted: ${some} can fail.`;
+    }
+    case 'refuted': {
+      const unlucky = sentences.every((one) => one.verdict !== 'refuted' || one.method === 'chance');
+      if (!unlucky) return `Refuted: ${some} can fail.`;
+      return `Refuted: ${some} ${count === 1 ? 'holds' : 'hold'} less often than is asked for.`;
+    }
     case 'undecided':
       return `Undecided: ${some} ${count === 1 ? 'was' : 'were'} neither proved nor refuted.`;
     case 'empty':
@@ -91,6 +97,7 @@ function sentenceReport(
     why: whyOf(decision, sentence, failed, coverage, describe),
     failure: failed,
     trials: trials ?? null,
+    chance: sentence.chance === undefined ? null : sayChance(sentence.chance),
     rule: rule === undefined ? null : ruleData(decision.graph, rule.lines, text),
     tables: states,
     equations: rows,
@@ -107,6 +114,12 @@ function whyOf(
   const { reason } = sentence;
   const told = reason === undefined ? { words: '', remedy: '' } : describe(reason);
   const cause = `${told.words} ${told.remedy}`.trim();
+  if (sentence.method === 'chance' && sentence.chance !== undefined) {
+    const chance = sayChance(sentence.chance);
+    return sentence.verdict === 'proved'
+      ? `With every choice made at random its chance is ${chance}.`
+      : cause;
+  }
   switch (sentence.verdict) {
     case 'proved':
       return `True for ${sayPerformances(coverage)}: ${proofIn(decision, sentence)}.`;
@@ -140,6 +153,8 @@ function proofIn({ graph }: Decision, sentence: SentenceDecision): string {
       return `it holds from each of the ${counted(states, 'table')} up to the last look at cards`;
     case 'rule':
       return 'the performer has a rule that rests on what is known and works against every choice of the spectators';
+    case 'chance':
+      return 'its chance is as great as the sentence asks for';
     case 'trials':
       return 'no performance that was tried failed';
   }

@@ -70,6 +70,8 @@ export interface SentenceReport {
   readonly why: string;
   readonly failure: FailureData | null;
   readonly trials: Trials | null;
+  /** How likely it is, in words, where the sentence asks for a chance. */
+  readonly chance: string | null;
   /** What the performer does where the working leaves it open; null where nothing is left to the performer. */
   readonly rule: readonly RuleData[] | null;
   readonly tables: number;

@@ -1,3 +1,4 @@
+import { toNumber } from '../base/rational.ts';
 import type { SentenceDecision } from '../proving/decision.ts';
 import { costData } from './performance.ts';
 import type { Coverage } from './coverage.ts';
@@ -30,6 +31,8 @@ export function sayMethod({
       return `by complete search up to the last look at cards (${counted(states, 'table')}), then by linear algebra (${counted(rows, 'equation')})`;
     case 'rule':
       return `by search for a rule that the performer can follow (${counted(states, 'state of knowledge', 'states of knowledge')})`;
+    case 'chance':
+      return 'by its chance when every choice is made at random';
     case 'trials':
       return 'by random performances';
   }
@@ -55,4 +58,21 @@ export function sayDecisions(cost: number): string {
 export function sayTrials(trials: SentenceDecision['trials']): string {
   if (trials === undefined || trials.runs === 0) return 'No random performance came to its end.';
   return `${counted(trials.runs, 'random performance')} (seed ${trials.seed}): none failed, which proves nothing.`;
+}
+
+/** A chance in words: `3 in 4 (0.75)`, `about 0.8417`. */
+export function sayChance(chance: NonNullable<SentenceDecision['chance']>): string {
+  switch (chance.kind) {
+    case 'exact': {
+      const { n, d } = chance.value;
+      const decimal = toNumber(chance.value)
+        .toFixed(4)
+        .replace(/\.?0+$/, '');
+      return String(d).length > 9 ? `about ${decimal}` : `${String(n)} in ${String(d)} (${decimal})`;
+    }
+    case 'estimate':
+      return `between ${chance.low.toFixed(4)} and ${chance.high.toFixed(4)}, as far as ${counted(chance.runs, 'random performance')} tell`;
+    case 'none':
+      return 'not known';
+  }
 }

@@ -106,6 +106,14 @@ export interface Ending {
   readonly text: string;
   readonly range: Range;
   readonly sentence: Sentence;
+  /** Where the sentence need not always hold, but with so great a chance at least. */
+  readonly chance?: ChanceAsked;
+}
+
+/** `n` in `d`: 0.8 is 8 in 10. */
+export interface ChanceAsked {
+  readonly n: number;
+  readonly d: number;
 }
 
 /** A routine ready to be explored: plain data, every step keeping its place in the note. */

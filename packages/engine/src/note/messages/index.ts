@@ -28,7 +28,11 @@ import { certificateShape } from './certificate-shape.ts';
 import { certificateStart } from './certificate-start.ts';
 import { certificateStuck } from './certificate-stuck.ts';
 import { chanceEndless } from './chance-endless.ts';
-import { chanceNotDecided } from './chance-not-decided.ts';
+import { chanceEstimate } from './chance-estimate.ts';
+import { chanceNested } from './chance-nested.ts';
+import { chanceNumber } from './chance-number.ts';
+import { chancePerformer } from './chance-performer.ts';
+import { chanceTooSmall } from './chance-too-small.ts';
 import { choicesLeft } from './choices-left.ts';
 import { countEndsInTail } from './count-ends-in-tail.ts';
 import { countFromNone } from './count-from-none.ts';
@@ -223,7 +227,11 @@ export const MESSAGES: readonly Message[] = [
   certificateStart,
   certificateStuck,
   chanceEndless,
-  chanceNotDecided,
+  chanceEstimate,
+  chanceNested,
+  chanceNumber,
+  chancePerformer,
+  chanceTooSmall,
   choicesLeft,
   countEndsInTail,
   countFromNone,
