@@ -20,25 +20,30 @@ export function echelonOver(p: number, width: number): Echelon {
 export class Echelon2 implements Echelon {
   rank = 0;
   private readonly words: number;
+  /** Kept rows in the order of keeping. */
   private rows: Uint32Array;
-  private readonly pivots: Int32Array;
+  /** For each entry, one more than the number of the row that begins there; 0 for none. */
+  private readonly rowAt: Int32Array;
 
   constructor(width: number) {
     this.words = (width + 31) >>> 5;
-    this.rows = new Uint32Array(this.words * 4);
-    this.pivots = new Int32Array(this.words * 32).fill(-1);
+    // One piece for most bases: there may be thousands, and pieces cost more than room.
+    this.rows = new Uint32Array(this.words * (this.words <= 8 ? 32 : 4));
+    this.rowAt = new Int32Array(this.words * 32);
   }
 
   insert(vector: Vector): boolean {
     const pivot = this.reduce(vector);
     if (pivot < 0) return false;
-    if ((this.rank + 1) * this.words > this.rows.length) {
+    const { words } = this;
+    const at = this.rank * words;
+    if (at === this.rows.length) {
       const rows = new Uint32Array(this.rows.length * 2);
       rows.set(this.rows);
       this.rows = rows;
     }
-    this.rows.set(vector as Uint32Array, this.rank * this.words);
-    this.pivots[pivot] = this.rank++;
+    for (let k = 0; k < words; k++) this.rows[at + k] = vector[k];
+    this.rowAt[pivot] = ++this.rank;
     return true;
   }
 
@@ -52,15 +57,17 @@ export class Echelon2 implements Echelon {
 
   /** Clears leading entries while a kept row begins there; returns the first that stays, or -1. */
   private reduce(vector: Vector): number {
-    const { words, rows, pivots } = this;
+    const { words, rows, rowAt } = this;
     for (let w = 0; w < words; w++) {
-      while (vector[w] !== 0) {
-        const low = vector[w] & -vector[w];
-        const pivot = (w << 5) + (31 - Math.clz32(low));
-        const row = pivots[pivot];
-        if (row < 0) return pivot;
-        const at = row * words;
-        for (let k = w; k < words; k++) vector[k] ^= rows[at + k];
+      let word = vector[w] | 0;
+      while (word !== 0) {
+        const pivot = (w << 5) + 31 - Math.clz32(word & -word);
+        const row = rowAt[pivot];
+        if (row === 0) return pivot;
+        const at = (row - 1) * words;
+        word ^= rows[at + w];
+        vector[w] = word;
+        for (let k = w + 1; k < words; k++) vector[k] ^= rows[at + k];
       }
     }
     return -1;

@@ -34,6 +34,7 @@ export function haveOf(
 ): Have {
   const scratch = kernel.zero();
   const vector = kernel.zero();
+  const earlier = kernel.zero();
   const tables = new Kept(scratch);
   const at: number[][] = [];
   const bases: Echelon[] = [];
@@ -52,7 +53,8 @@ export function haveOf(
     } else {
       const along = graph.edges[edge];
       location = along.to;
-      kernel.push(tables.vector(origin), along, vector);
+      tables.read(origin, earlier);
+      kernel.push(earlier, along, vector);
     }
     if (!budget.spend()) throw new BudgetEnded('budget ended while working forward from the start');
     scratch.set(vector);

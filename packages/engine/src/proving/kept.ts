@@ -33,6 +33,13 @@ export class Kept {
     return number;
   }
 
+  /** Copies a vector; a view of each would be tens of thousands of objects to no purpose. */
+  read(number: number, into: Vector): void {
+    const { data, length } = this;
+    const at = number * length;
+    for (let k = 0; k < length; k++) into[k] = data[at + k];
+  }
+
   /** A view, not a copy: good until more is added. */
   vector(number: number): Vector {
     return this.data.subarray(number * this.length, (number + 1) * this.length);

@@ -34,6 +34,7 @@ export function needOf(
 ): Need {
   const scratch = kernel.zero();
   const vector = kernel.zero();
+  const later = kernel.zero();
   const rows = new Kept(scratch);
   const at: number[][] = [];
   const bases: Echelon[] = [];
@@ -55,7 +56,8 @@ export function needOf(
       location = along.from;
       // A location that needs everything needs nothing more.
       if (bases[location]?.rank === problem.width) continue;
-      kernel.pull(rows.vector(origin), along, vector);
+      rows.read(origin, later);
+      kernel.pull(later, along, vector);
     }
     if (!budget.spend()) throw new BudgetEnded('budget ended while working back from the ending');
     const basis = (bases[location] ??= echelonOver(problem.p, problem.width));
