@@ -21,7 +21,7 @@ export default defineConfig({
             'scripts/**/*.test.{ts,mjs}',
           ],
           benchmark: { include: ['packages/*/testing/**/*.bench.ts'] },
-          testTimeout: 20_000,
+          testTimeout: 90_000,
           hookTimeout: 20_000,
         },
       },

@@ -12,7 +12,8 @@ export default defineConfig({
   snapshotPathTemplate: '{testDir}/../screenshots/{arg}{ext}',
   fullyParallel: true,
   workers: 2,
-  retries: 0,
+  // A loaded machine may miss a time-out; a real fault fails every time.
+  retries: 2,
   forbidOnly: process.env['CI'] !== undefined,
   timeout: 60_000,
   // Fonts are drawn a little differently from machine to machine.
