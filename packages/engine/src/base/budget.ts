@@ -5,7 +5,8 @@
 export class Budget {
   spent = 0;
   stopped = false;
-  private nextCall: number;
+  /** Work since the caller was asked. */
+  private unasked = 0;
   private readonly limit: number;
   private readonly goOn: ((spent: number) => boolean) | undefined;
   private readonly every: number;
@@ -14,15 +15,21 @@ export class Budget {
     this.limit = limit;
     this.goOn = goOn;
     this.every = every;
-    this.nextCall = every;
   }
 
   spend(work = 1): boolean {
     if (this.stopped) return false;
     this.spent += work;
     if (this.spent > this.limit) this.stopped = true;
-    else if (this.spent >= this.nextCall) {
-      this.nextCall = this.spent + this.every;
+    return this.tick(work);
+  }
+
+  /** Work that the limit does not count, but that takes time: the caller is asked all the same. */
+  tick(work = 1): boolean {
+    if (this.stopped) return false;
+    this.unasked += work;
+    if (this.unasked >= this.every) {
+      this.unasked = 0;
       if (this.goOn !== undefined && !this.goOn(this.spent)) this.stopped = true;
     }
     return !this.stopped;

@@ -100,15 +100,15 @@ export class Beliefs {
   /** Loads a state's table into `view`. */
   load(state: number): Location {
     this.states.read(state, this.codes);
-    return this.graph.locations[this.states.location[state]];
+    return this.graph.locations[this.states.locationOf(state)];
   }
 
   /** The way in which a state was met first. */
   wayTo(state: number): Way {
     const path: Edge[] = [];
     let at = state;
-    for (; this.states.via[at] >= 0; at = this.states.parent[at])
-      path.push(this.graph.edges[this.states.via[at]]);
+    for (; this.states.viaOf(at) >= 0; at = this.states.parentOf(at))
+      path.push(this.graph.edges[this.states.viaOf(at)]);
     return this.way(at, path.reverse());
   }
 
@@ -194,7 +194,7 @@ export class Beliefs {
 
   private rootStateOf(state: number): number {
     let at = state;
-    while (this.states.via[at] >= 0) at = this.states.parent[at];
+    while (this.states.viaOf(at) >= 0) at = this.states.parentOf(at);
     return at;
   }
 
@@ -239,8 +239,7 @@ export class Beliefs {
     const state = this.states.find(location, codes);
     if (this.states.count > before) {
       if (!this.budget.spend()) throw new BudgetEnded('budget ended in the search for a rule');
-      this.states.via[state] = edge;
-      this.states.parent[state] = from;
+      this.states.reach(state, from, edge, 0);
     }
     return state;
   }
@@ -257,7 +256,7 @@ export class Beliefs {
 
   /** Every way a hidden step may go, to its end: the performer sees that it is over, not what was done. */
   private runHidden(states: readonly number[]): number[] {
-    const { at } = this.graph.locations[this.states.location[states[0]]];
+    const { at } = this.graph.locations[this.states.locationOf(states[0])];
     return this.run(states, (to) => to.at !== at || (at >= 0 && to.phase === START));
   }
 
@@ -266,7 +265,7 @@ export class Beliefs {
     const ready: number[] = [];
     const open: number[] = [];
     for (const state of states)
-      (this.isUnseenAt(this.graph.locations[this.states.location[state]]) ? open : ready).push(state);
+      (this.isUnseenAt(this.graph.locations[this.states.locationOf(state)]) ? open : ready).push(state);
     return open.length === 0 ? ready : [...ready, ...this.run(open, (to) => !this.isUnseenAt(to))];
   }
 
@@ -329,7 +328,7 @@ export class Beliefs {
     if (known !== undefined) return known;
     // There may be far more beliefs than states, and each takes room for all of its own.
     if (!this.budget.spend(states.length)) throw new BudgetEnded('budget ended in the search for a rule');
-    const location = this.graph.locations[this.states.location[states[0]]];
+    const location = this.graph.locations[this.states.locationOf(states[0])];
     const id = this.all.length;
     this.all.push({ id, states, location, turn: this.turnAt(location) });
     this.byKey.set(key, id);

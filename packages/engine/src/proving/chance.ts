@@ -206,7 +206,7 @@ class ExactWalk {
   private leaf(state: number): Rational | undefined {
     const { graph } = this.question;
     this.states.read(state, this.codes);
-    const here = graph.locations[this.states.location[state]];
+    const here = graph.locations[this.states.locationOf(state)];
     if (!here.exit) {
       const stuck = graph.waysFrom(here.id, seenAt(graph, here, this.view), this.budget).stuck !== undefined;
       return stuck ? ZERO : undefined;
@@ -222,7 +222,7 @@ class ExactWalk {
   private successors(state: number): { state: number; weight: bigint }[] {
     const { graph } = this.question;
     this.states.read(state, this.codes);
-    const here = graph.locations[this.states.location[state]];
+    const here = graph.locations[this.states.locationOf(state)];
     const scatter = scattered(graph, here);
     if (scatter !== undefined) {
       const edge = overEdge(graph, here, this.budget);

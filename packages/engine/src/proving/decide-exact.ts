@@ -48,8 +48,11 @@ function searchWidening(
   }
 }
 
+/** Tables and successors between two questions to the caller: some milliseconds. */
+const ASKED_EVERY = 8000;
+
 function budgetFor(question: Question): Budget {
-  return new Budget(question.limits.states, question.limits.goOn);
+  return new Budget(question.limits.states, question.limits.goOn, ASKED_EVERY);
 }
 
 /** The complete search over (location, table) pairs. */

@@ -57,8 +57,8 @@ export function exactSearch(
   const wayTo = (state: number): Way => {
     const path: Edge[] = [];
     let at = state;
-    for (; states.via[at] >= 0; at = states.parent[at]) path.push(graph.edges[states.via[at]]);
-    return { start: roots[rootOf[at]], path: path.reverse(), cost: states.cost[state] };
+    for (; states.viaOf(at) >= 0; at = states.parentOf(at)) path.push(graph.edges[states.viaOf(at)]);
+    return { start: roots[rootOf[at]], path: path.reverse(), cost: states.costOf(state) };
   };
   const result = (ended: ExactResult['ended'], complete: boolean): ExactResult => ({
     states: states.count,
@@ -69,10 +69,8 @@ export function exactSearch(
   const arrive = (location: number, table: Uint16Array, cost: number, edge: number, from: number): void => {
     const before = states.count;
     const state = states.find(location, table);
-    if (state < before && (states.done[state] === 1 || states.cost[state] <= cost)) return;
-    states.cost[state] = cost;
-    states.parent[state] = from;
-    states.via[state] = edge;
+    if (state < before && (states.isDone(state) || states.costOf(state) <= cost)) return;
+    states.reach(state, from, edge, cost);
     queue.push(state, cost);
   };
   try {
@@ -85,11 +83,11 @@ export function exactSearch(
     }
     while (queue.size > 0) {
       const state = queue.pop();
-      if (states.done[state] === 1) continue;
-      states.done[state] = 1;
+      if (states.isDone(state)) continue;
+      states.finish(state);
       if (!budget.spend()) return result(undefined, false);
-      const location = states.location[state];
-      const cost = states.cost[state];
+      const location = states.locationOf(state);
+      const cost = states.costOf(state);
       states.read(state, codes);
       const what = visit(location, view, state, cost);
       if (what === 'end') return result({ way: wayTo(state), stuck: undefined }, true);
@@ -97,6 +95,7 @@ export function exactSearch(
       const here = graph.locations[location];
       const ways = graph.waysFrom(location, here.looks ? seenAt(graph, here, view) : undefined, budget);
       if (ways.stuck !== undefined) return result({ way: wayTo(state), stuck: ways.stuck }, true);
+      if (!budget.tick(ways.edges.length)) return result(undefined, false);
       for (const edge of ways.edges) {
         const { from, ops } = edge.effect;
         if (ops === null) for (let s = 0; s < slots; s++) next[s] = codes[from[s]];

@@ -1,22 +1,59 @@
 /**
- * The set of (location, table) pairs an exact search has met. A table is one code a slot, packed in one array; all else that is
- * known of a state lies beside it under the same number.
+ * The set of (location, table) pairs an exact search has met. A table is one code a slot; all else that is known of a state lies
+ * beside it under the same number.
+ *
+ * There may be millions, and whoever asked may want to stop at any time: so states lie in chunks that are never copied once they
+ * are full, and a hash table that has become too small is moved over a few places at a time.
  */
 export class States {
   count = 0;
-  location = new Int32Array(1024);
-  parent = new Int32Array(1024);
-  /** Number of the edge that led here first, or -1 at a start. */
-  via = new Int32Array(1024);
-  done = new Uint8Array(1024);
-  cost = new Float64Array(1024);
-  private codes: Uint8Array | Uint16Array;
-  private table = new Int32Array(4096).fill(-1);
+  private readonly chunks: Chunk[] = [];
+  /** One more than the number of a state, or 0: found by hash, then place by place. */
+  private table = new Int32Array(1024);
+  /** The hash table before it grew, until everything in it has been moved; and how far that has come. */
+  private old: Int32Array | null = null;
+  private moved = 0;
   private readonly slots: number;
+  private readonly wide: boolean;
 
   constructor(slots: number, wide: boolean) {
     this.slots = slots;
-    this.codes = wide ? new Uint16Array(1024 * slots) : new Uint8Array(1024 * slots);
+    this.wide = wide;
+  }
+
+  locationOf(state: number): number {
+    return this.chunks[state >>> CHUNK_BITS].location[state & IN_CHUNK];
+  }
+
+  /** Number of the state before it on the way from a start. */
+  parentOf(state: number): number {
+    return this.chunks[state >>> CHUNK_BITS].parent[state & IN_CHUNK];
+  }
+
+  /** Number of the edge that led here, or -1 at a start. */
+  viaOf(state: number): number {
+    return this.chunks[state >>> CHUNK_BITS].via[state & IN_CHUNK];
+  }
+
+  costOf(state: number): number {
+    return this.chunks[state >>> CHUNK_BITS].cost[state & IN_CHUNK];
+  }
+
+  isDone(state: number): boolean {
+    return this.chunks[state >>> CHUNK_BITS].done[state & IN_CHUNK] === 1;
+  }
+
+  finish(state: number): void {
+    this.chunks[state >>> CHUNK_BITS].done[state & IN_CHUNK] = 1;
+  }
+
+  /** Says how a state is reached. */
+  reach(state: number, parent: number, via: number, cost: number): void {
+    const chunk = this.chunks[state >>> CHUNK_BITS];
+    const at = state & IN_CHUNK;
+    chunk.parent[at] = parent;
+    chunk.via[at] = via;
+    chunk.cost[at] = cost;
   }
 
   /** The number of this state, new (`count` grows) or known. */
@@ -24,73 +61,129 @@ export class States {
     const { slots } = this;
     let hash = Math.imul(location + 1, 0x9e3779b1);
     for (let i = 0; i < slots; i++) hash = Math.imul(hash ^ codes[i], 0x01000193) ^ (hash >>> 15);
-    hash = finish(hash);
+    hash = spread(hash);
     const mask = this.table.length - 1;
     let at = hash & mask;
-    for (;;) {
-      const known = this.table[at];
-      if (known < 0) break;
-      if (this.location[known] === location && this.same(known, codes)) return known;
+    for (let known = this.table[at]; known !== 0; known = this.table[at]) {
+      if (this.same(known - 1, location, codes)) return known - 1;
       at = (at + 1) & mask;
     }
-    if (this.count === this.location.length) this.grow();
-    const number = this.count++;
-    this.location[number] = location;
-    for (let i = 0; i < slots; i++) this.codes[number * slots + i] = codes[i];
-    this.table[at] = number;
-    if (this.count * 2 > this.table.length) this.rehash();
-    return number;
+    if (this.old !== null) {
+      const before = this.findOld(this.old, hash, location, codes);
+      if (before >= 0) return before;
+    }
+    const state = this.add(location, codes);
+    this.table[at] = state + 1;
+    if (this.old !== null) this.move(this.old);
+    else if (this.count * 5 > this.table.length * 3) {
+      this.old = this.table;
+      this.moved = 0;
+      this.table = new Int32Array(this.table.length * 2);
+    }
+    return state;
   }
 
   /** Copies a state's codes. */
-  read(number: number, into: Uint16Array): void {
-    const at = number * this.slots;
-    for (let i = 0; i < this.slots; i++) into[i] = this.codes[at + i];
+  read(state: number, into: Uint16Array): void {
+    const { codes } = this.chunks[state >>> CHUNK_BITS];
+    const at = (state & IN_CHUNK) * this.slots;
+    for (let i = 0; i < this.slots; i++) into[i] = codes[at + i];
   }
 
-  private same(number: number, codes: ArrayLike<number>): boolean {
-    const at = number * this.slots;
-    for (let i = 0; i < this.slots; i++) if (this.codes[at + i] !== codes[i]) return false;
+  private findOld(old: Int32Array, hash: number, location: number, codes: ArrayLike<number>): number {
+    const mask = old.length - 1;
+    for (let at = hash & mask; old[at] !== 0; at = (at + 1) & mask)
+      if (this.same(old[at] - 1, location, codes)) return old[at] - 1;
+    return -1;
+  }
+
+  private same(state: number, location: number, codes: ArrayLike<number>): boolean {
+    const chunk = this.chunks[state >>> CHUNK_BITS];
+    if (chunk.location[state & IN_CHUNK] !== location) return false;
+    const at = (state & IN_CHUNK) * this.slots;
+    for (let i = 0; i < this.slots; i++) if (chunk.codes[at + i] !== codes[i]) return false;
     return true;
   }
 
-  private grow(): void {
-    const size = this.location.length * 2;
-    const grown = <T extends Int32Array | Float64Array | Uint8Array | Uint16Array>(old: T, into: T): T => {
-      into.set(old);
-      return into;
-    };
-    this.location = grown(this.location, new Int32Array(size));
-    this.parent = grown(this.parent, new Int32Array(size));
-    this.via = grown(this.via, new Int32Array(size));
-    this.done = grown(this.done, new Uint8Array(size));
-    this.cost = grown(this.cost, new Float64Array(size));
-    this.codes =
-      this.codes instanceof Uint8Array
-        ? grown(this.codes, new Uint8Array(size * this.slots))
-        : grown(this.codes, new Uint16Array(size * this.slots));
+  private add(location: number, codes: ArrayLike<number>): number {
+    const state = this.count++;
+    const at = state & IN_CHUNK;
+    const number = state >>> CHUNK_BITS;
+    let chunk = this.chunks[number];
+    if (chunk === undefined) {
+      // Most searches are small: the first chunk grows, the others are made whole.
+      chunk = makeChunk(number === 0 ? LEAST : CHUNK, this.slots, this.wide);
+      this.chunks.push(chunk);
+    } else if (at === chunk.location.length) {
+      chunk = grown(chunk, at * 2, this.slots, this.wide);
+      this.chunks[number] = chunk;
+    }
+    chunk.location[at] = location;
+    const from = at * this.slots;
+    for (let i = 0; i < this.slots; i++) chunk.codes[from + i] = codes[i];
+    return state;
   }
 
-  private rehash(): void {
-    const { slots } = this;
-    const table = new Int32Array(this.table.length * 2).fill(-1);
+  /** Moves some places of the old hash table to the new one: enough to be done long before that one is full. */
+  private move(old: Int32Array): void {
+    const { table, slots } = this;
     const mask = table.length - 1;
-    for (let number = 0; number < this.count; number++) {
-      let hash = Math.imul(this.location[number] + 1, 0x9e3779b1);
-      const from = number * slots;
+    const end = Math.min(old.length, this.moved + MOVED_AT_ONCE);
+    for (; this.moved < end; this.moved++) {
+      const known = old[this.moved];
+      if (known === 0) continue;
+      const chunk = this.chunks[(known - 1) >>> CHUNK_BITS];
+      const from = ((known - 1) & IN_CHUNK) * slots;
+      let hash = Math.imul(chunk.location[(known - 1) & IN_CHUNK] + 1, 0x9e3779b1);
       for (let i = 0; i < slots; i++)
-        hash = Math.imul(hash ^ this.codes[from + i], 0x01000193) ^ (hash >>> 15);
-      hash = finish(hash);
-      let at = hash & mask;
-      while (table[at] >= 0) at = (at + 1) & mask;
-      table[at] = number;
+        hash = Math.imul(hash ^ chunk.codes[from + i], 0x01000193) ^ (hash >>> 15);
+      let at = spread(hash) & mask;
+      while (table[at] !== 0) at = (at + 1) & mask;
+      table[at] = known;
     }
-    this.table = table;
+    if (end === old.length) this.old = null;
   }
 }
 
+const CHUNK_BITS = 14;
+const CHUNK = 1 << CHUNK_BITS;
+const IN_CHUNK = CHUNK - 1;
+const LEAST = 256;
+const MOVED_AT_ONCE = 8;
+
+interface Chunk {
+  readonly location: Int32Array;
+  readonly parent: Int32Array;
+  readonly via: Int32Array;
+  readonly cost: Float64Array;
+  readonly done: Uint8Array;
+  readonly codes: Uint8Array | Uint16Array;
+}
+
+function makeChunk(size: number, slots: number, wide: boolean): Chunk {
+  return {
+    location: new Int32Array(size),
+    parent: new Int32Array(size),
+    via: new Int32Array(size),
+    cost: new Float64Array(size),
+    done: new Uint8Array(size),
+    codes: wide ? new Uint16Array(size * slots) : new Uint8Array(size * slots),
+  };
+}
+
+function grown(chunk: Chunk, size: number, slots: number, wide: boolean): Chunk {
+  const next = makeChunk(size, slots, wide);
+  next.location.set(chunk.location);
+  next.parent.set(chunk.parent);
+  next.via.set(chunk.via);
+  next.cost.set(chunk.cost);
+  next.done.set(chunk.done);
+  next.codes.set(chunk.codes);
+  return next;
+}
+
 /** Spreads the bits of a hash, so that its low ones can choose a place. */
-function finish(hash: number): number {
+function spread(hash: number): number {
   hash = Math.imul(hash ^ (hash >>> 16), 0x85ebca6b);
   hash = Math.imul(hash ^ (hash >>> 13), 0xc2b2ae35);
   return hash ^ (hash >>> 16);
