@@ -1,5 +1,5 @@
 import { Budget } from '../base/budget.ts';
-import { trouble, type Trouble } from '../base/diagnostic.ts';
+import { trouble } from '../base/diagnostic.ts';
 import { ONE, plus, rational, times, wilson, ZERO, type Rational } from '../base/rational.ts';
 import { seeded } from '../base/seeded.ts';
 import { holds, readsOf, type SlotView } from '../claims/formula.ts';
@@ -8,26 +8,11 @@ import { firstSlot } from '../pictures/layout.ts';
 import { BudgetEnded, type Edge, type Graph, type Location } from '../routine/graph.ts';
 import type { TableSlots } from '../routine/starts.ts';
 import { afterEdge, seenAt, slotView } from '../routine/table.ts';
+import type { Chance } from './chance-found.ts';
 import { classesOf, type Classes } from './classes.ts';
 import { looksOf } from './looks.ts';
 import type { Meanings, Question } from './question.ts';
 import { States } from './states.ts';
-
-/**
- * How likely a sentence is when every choice is made at random, each move by its own weights: exact where every way could be
- * followed, else an estimate from seeded trials with its 95 % interval, or no chance at all and why.
- */
-export type Chance =
-  | { readonly kind: 'exact'; readonly value: Rational }
-  | {
-      readonly kind: 'estimate';
-      readonly hits: number;
-      readonly runs: number;
-      readonly seed: number;
-      readonly low: number;
-      readonly high: number;
-    }
-  | { readonly kind: 'none'; readonly why: Trouble };
 
 export interface ChanceLimits {
   /** Tables to follow before giving up on an exact answer. */

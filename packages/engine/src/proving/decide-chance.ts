@@ -1,7 +1,8 @@
 import { trouble } from '../base/diagnostic.ts';
 import { rational, toNumber } from '../base/rational.ts';
 import type { ChanceAsked } from '../routine/routine.ts';
-import { chanceOf, type Chance } from './chance.ts';
+import { chanceOf } from './chance.ts';
+import type { Chance } from './chance-found.ts';
 import type { Asked } from './decide-game.ts';
 import type { SentenceDecision } from './decision.ts';
 import { NOTHING, type Question } from './question.ts';

@@ -2,7 +2,7 @@ import type { Trouble } from '../base/diagnostic.ts';
 import type { Ending } from '../routine/routine.ts';
 import type { Graph } from '../routine/graph.ts';
 import type { Way } from './exact.ts';
-import type { Chance } from './chance.ts';
+import type { Chance } from './chance-found.ts';
 import type { WrittenRule } from './rule.ts';
 import type { Kernel } from './kernel.ts';
 import type { Need } from './need.ts';
