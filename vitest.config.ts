@@ -20,7 +20,6 @@ export default defineConfig({
             'packages/*/testing/**/*.test.ts',
             'scripts/**/*.test.{ts,mjs}',
           ],
-          benchmark: { include: ['packages/*/testing/**/*.bench.ts'] },
           testTimeout: 90_000,
           hookTimeout: 20_000,
         },
