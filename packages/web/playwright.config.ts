@@ -15,10 +15,10 @@ export default defineConfig({
   // A loaded machine may miss a time-out; a real fault fails every time.
   retries: 2,
   forbidOnly: process.env['CI'] !== undefined,
-  timeout: 60_000,
+  timeout: 180_000,
   // Fonts are drawn a little differently from machine to machine.
   expect: {
-    timeout: 15_000,
+    timeout: 45_000,
     toHaveScreenshot: { maxDiffPixelRatio: 0.03, threshold: 0.3, animations: 'disabled' },
   },
   reporter: [['list']],
@@ -28,7 +28,7 @@ export default defineConfig({
     locale: 'en-GB',
     timezoneId: 'UTC',
     trace: 'off',
-    actionTimeout: 15_000,
+    actionTimeout: 45_000,
     launchOptions: {
       executablePath: findChromium() ?? '',
       args: [
