@@ -117,15 +117,15 @@ test.describe('room in the browser', () => {
   });
 
   test('that has run out stops nothing but the new note, and offers the way out', async ({ page }) => {
+    await fillShelf(page, {
+      version: 3,
+      rows: { notes: [], settings: [{ name: 'welcomed', value: true }] },
+    });
     // The browser's own limit cannot be reached in a test's time, so it refuses as if it had been.
     await page.addInitScript(() => {
       Reflect.set(IDBObjectStore.prototype, 'add', () => {
         throw new DOMException('full', 'QuotaExceededError');
       });
-    });
-    await fillShelf(page, {
-      version: 3,
-      rows: { notes: [], settings: [{ name: 'welcomed', value: true }] },
     });
     await page.goto('./');
     const choosing = page.waitForEvent('filechooser');
