@@ -144,6 +144,10 @@ import { setUpMoreThanAPack } from './set-up-more-than-a-pack.ts';
 import { setUpNoPile } from './set-up-no-pile.ts';
 import { setUpNoRest } from './set-up-no-rest.ts';
 import { setUpNoSuchCard } from './set-up-no-such-card.ts';
+import { setUpNoneFor } from './set-up-none-for.ts';
+import { setUpNoneForAll } from './set-up-none-for-all.ts';
+import { setUpNotEquations } from './set-up-not-equations.ts';
+import { setUpNotFound } from './set-up-not-found.ts';
 import { setUpNotThere } from './set-up-not-there.ts';
 import { setUpNothing } from './set-up-nothing.ts';
 import { setUpOpenQuote } from './set-up-open-quote.ts';
@@ -164,6 +168,7 @@ import { setUpSaidTwice } from './set-up-said-twice.ts';
 import { setUpSign } from './set-up-sign.ts';
 import { setUpSuit } from './set-up-suit.ts';
 import { setUpTakenAsAttribute } from './set-up-taken-as-attribute.ts';
+import { setUpTooFew } from './set-up-too-few.ts';
 import { setUpTooMany } from './set-up-too-many.ts';
 import { setUpValueNumber } from './set-up-value-number.ts';
 import { setUpWord } from './set-up-word.ts';
@@ -343,6 +348,10 @@ export const MESSAGES: readonly Message[] = [
   setUpNoPile,
   setUpNoRest,
   setUpNoSuchCard,
+  setUpNoneFor,
+  setUpNoneForAll,
+  setUpNotEquations,
+  setUpNotFound,
   setUpNotThere,
   setUpNothing,
   setUpOpenQuote,
@@ -363,6 +372,7 @@ export const MESSAGES: readonly Message[] = [
   setUpSign,
   setUpSuit,
   setUpTakenAsAttribute,
+  setUpTooFew,
   setUpTooMany,
   setUpValueNumber,
   setUpWord,

@@ -1,0 +1,123 @@
+import { describe, expect, test } from 'vitest';
+import { countPackets, faultsOf, setUpFrom, withCards } from '../../src/insight/setup.ts';
+import { startNeed } from '../../src/insight/start-need.ts';
+import type { Card } from '../../src/cards/card.ts';
+import { compile } from '../../src/note/compile.ts';
+import { read } from '../../src/note/read.ts';
+import { readSetUp } from '../../src/note/setup.ts';
+import { DEFAULT_LIMITS } from '../../src/proving/question.ts';
+import type { Routine } from '../../src/routine/routine.ts';
+import { orders } from '../published/structures.ts';
+import { holdsAlways } from './altered.ts';
+
+function routineOf(setUp: string, working: readonly string[], ending: string): Routine {
+  const steps = working.map((sentence, i) => `${i + 1}. ${sentence}`).join('\n');
+  const text = `## Set-up\n\n- packet: ${setUp}\n\n## Working\n\n${steps}\n\n## Ending\n\n- ${ending}\n`;
+  const { routine, diagnostics } = compile(read(text));
+  if (routine === undefined) throw new Error(JSON.stringify(diagnostics));
+  return routine;
+}
+
+function hand(text: string): readonly Card[] {
+  const { cards, diagnostics } = readSetUp([{ text: `packet: ${text}`, from: 0 }]);
+  if (diagnostics.some(({ severity }) => severity === 'error')) throw new Error(JSON.stringify(diagnostics));
+  return cards;
+}
+
+function needOf(routine: Routine) {
+  const need = startNeed(routine, DEFAULT_LIMITS);
+  if (need === null) throw new Error('no equations');
+  return need;
+}
+
+const ROUTINES: readonly (readonly [string, Routine])[] = [
+  [
+    'pairs out of a mirror',
+    routineOf('AC 2H 3S 3D 2C AS, face down', ['Milk the packet.'], 'Every pair agrees in value.'),
+  ],
+  [
+    'alternating, cut and riffled',
+    routineOf(
+      '6 cards alternately red and black, face down',
+      ['Cut the packet.', 'Deal any number of cards to the table and riffle the two packets together.'],
+      'Every pair differs in colour.',
+    ),
+  ],
+  [
+    'sums',
+    routineOf('AC 6H 2S 5D 3C 4S, face down', ['Out-faro the packet.'], 'Every mirror pair totals 7.'),
+  ],
+  [
+    'one of each suit',
+    routineOf('AC 2H 3S 4D, face down', ['Cut the packet.'], 'Every four has one of each suit.'),
+  ],
+  [
+    'face up somewhere',
+    routineOf(
+      'AC face down, 2H 3S face up, 4D face down',
+      ['Turn over the top 2 cards.'],
+      'Exactly 1 red card is face up.',
+    ),
+  ],
+];
+
+describe.each(ROUTINES)('%s', (_name, routine) => {
+  const need = needOf(routine);
+  const laid = orders(routine.cards).map((cards) => withCards(routine, cards));
+  const good = laid.filter((one) => holdsAlways(one));
+
+  test('as many packets as trying them all finds', { timeout: 60_000 }, () => {
+    expect(countPackets(need)?.orders).toBe(BigInt(good.length));
+  });
+
+  test('faults are found in just the packets that fail', { timeout: 60_000 }, () => {
+    for (const one of laid.filter((_, i) => i % 7 === 0)) {
+      const order = one.cards.map(({ name }) => name).join(' ');
+      expect(`${order} ${faultsOf(needOf(one)).length === 0}`).toBe(`${order} ${holdsAlways(one)}`);
+    }
+  });
+
+  test('one is found among its own cards', () => {
+    const found = setUpFrom(routine, routine.cards, DEFAULT_LIMITS);
+    if (!found.ok) throw new Error(found.error.code);
+    expect(holdsAlways(found.value.routine)).toBe(true);
+  });
+});
+
+describe('cards at hand', () => {
+  const [, alternating] = ROUTINES[1];
+
+  test('some of a full pack', () => {
+    const found = setUpFrom(alternating, hand('full pack in any order, face down'), DEFAULT_LIMITS);
+    if (!found.ok) throw new Error(found.error.code);
+    const colours = found.value.cards.map(({ attributes }) => attributes.colour);
+    expect(colours.every((colour, i) => i === 0 || colour !== colours[i - 1])).toBe(true);
+    expect(holdsAlways(found.value.routine)).toBe(true);
+    // No two neighbours of one value, which would look laid out.
+    const values = found.value.cards.map(({ attributes }) => attributes.value);
+    expect(values.every((value, i) => i === 0 || value !== values[i - 1])).toBe(true);
+  });
+
+  test('why there is none', () => {
+    const few = setUpFrom(alternating, hand('AH 2H 3S'), DEFAULT_LIMITS);
+    expect(few).toEqual({ ok: false, error: { code: 'set-up-too-few', facts: { places: 6, cards: 3 } } });
+    const red = setUpFrom(alternating, hand('AH 2H 3H 4H 5S 6S'), DEFAULT_LIMITS);
+    expect(red).toEqual({
+      ok: false,
+      error: { code: 'set-up-none-for', facts: { sentence: 'Every pair differs in colour' } },
+    });
+  });
+
+  test('the first fault is at the cards that clash', () => {
+    const cards = hand('AH 2S 3S 4H 5D 6C');
+    const faults = faultsOf(needOf(withCards(alternating, cards)));
+    expect(faults.length).toBeGreaterThan(0);
+    const isTrue = faults.every(({ slots }) => slots.length === 2);
+    expect(isTrue).toBe(true);
+    for (const { slots } of faults) {
+      const [a, b] = slots.map((slot) => cards[slot].attributes.colour);
+      const apart = Math.abs(slots[0] - slots[1]);
+      expect(a === b).toBe(apart % 2 === 1);
+    }
+  });
+});
