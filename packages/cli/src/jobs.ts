@@ -2,11 +2,15 @@ import {
   certificateOf,
   check,
   compile,
+  freedom,
   moments,
   read,
   recheckCertificate,
   smtOf,
+  type AlterationData,
   type Certificate,
+  type FailureData,
+  type FreedomReport,
   type Limits,
   type Recheck,
   type Report,
@@ -19,6 +23,15 @@ import {
 export type Job =
   | { readonly job: 'check'; readonly text: string; readonly limits: JobLimits; readonly certify: boolean }
   | { readonly job: 'moments'; readonly text: string; readonly limits: JobLimits }
+  | {
+      readonly job: 'freedom';
+      readonly text: string;
+      readonly limits: JobLimits;
+      /** The place asked about; null for all. */
+      readonly at: string | null;
+      /** A row whose shortest failing performance is asked for. */
+      readonly failing: string | null;
+    }
   | { readonly job: 'export'; readonly text: string; readonly options: ExportJobOptions }
   | { readonly job: 'recheck'; readonly json: string };
 
@@ -34,6 +47,14 @@ export interface ExportJobOptions {
 export interface Answers {
   readonly check: { readonly report: Report; readonly certificate: Result<Certificate, Trouble> | null };
   readonly moments: { readonly report: Report; readonly moments: Result<SentenceMoments[], Trouble> };
+  readonly freedom: {
+    readonly report: Report;
+    /** Why nothing can be said. */
+    readonly problem: Trouble | null;
+    /** The places there are to ask about. */
+    readonly names: readonly string[];
+    readonly places: readonly FreedomAnswer[];
+  };
   readonly export: {
     /** Only of a note that was not understood. */
     readonly report: Report | null;
@@ -43,6 +64,15 @@ export interface Answers {
     readonly smt: Result<string, Trouble> | null;
   };
   readonly recheck: Result<Recheck, Trouble>;
+}
+
+/** What was asked about one place. */
+export interface FreedomAnswer {
+  readonly report: FreedomReport;
+  /** Changes of the step that comes next; none at the end of a list. */
+  readonly alterations: readonly AlterationData[];
+  /** Only where it was asked for; null where none is known. */
+  readonly failure?: FailureData | null;
 }
 
 export type Answer<J extends Job> = Answers[J['job']];
@@ -59,11 +89,43 @@ export function doJob(job: Job, goOn: (spent: number) => boolean): Answers[Job['
       const checked = check(job.text, limits);
       return { report: checked.report, moments: moments(checked, limits) };
     }
+    case 'freedom':
+      return freedomOf(job, { ...job.limits, goOn });
     case 'export':
       return exported(job.text, job.options, goOn);
     case 'recheck':
       return recheckCertificate(job.json);
   }
+}
+
+function freedomOf(
+  { text, at, failing }: Extract<Job, { job: 'freedom' }>,
+  limits: Limits,
+): Answers['freedom'] {
+  const checked = check(text, limits);
+  const { report } = checked;
+  const desk = freedom(checked, limits);
+  if (desk === null) return { report, problem: null, names: [], places: [] };
+  if (!desk.ok) return { report, problem: desk.error, names: [], places: [] };
+  const { places } = desk.value;
+  const asked = at === null ? places : places.filter(({ id }) => id === at);
+  return {
+    report,
+    problem: null,
+    names: places.map(({ id }) => id),
+    places: asked.flatMap(({ id, number }): FreedomAnswer[] => {
+      const found = desk.value.report(id);
+      if (found === null) return [];
+      const alterations = number === '' ? [] : [...desk.value.alterations(number)];
+      return [
+        {
+          report: found,
+          alterations,
+          ...(failing === null ? {} : { failure: desk.value.failure(id, failing) }),
+        },
+      ];
+    }),
+  };
 }
 
 function exported(

@@ -1,4 +1,4 @@
-import type { Performance, Report, SentenceReport, TableData } from '@foregone/engine';
+import type { FailureData, Performance, Report, SentenceReport, TableData } from '@foregone/engine';
 
 /** What `prove --json` gives for one note; the schema is docs/json.md. */
 export function reportJson(path: string, report: Report, seconds: number): Record<string, unknown> {
@@ -17,9 +17,11 @@ export function reportJson(path: string, report: Report, seconds: number): Recor
 }
 
 function sentenceJson({ failure, ...sentence }: SentenceReport): Record<string, unknown> {
-  if (failure === null) return sentence;
-  const { performance, ...rest } = failure;
-  return { ...sentence, ...performanceJson(performance), ...rest };
+  return failure === null ? sentence : { ...sentence, ...failureJson(failure) };
+}
+
+export function failureJson({ performance, ...rest }: FailureData): Record<string, unknown> {
+  return { ...performanceJson(performance), ...rest };
 }
 
 /** A performance with its piles as lists of cards in a word: `10C^`. */

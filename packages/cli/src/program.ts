@@ -3,6 +3,7 @@ import { DEFAULT_LIMITS, DEFAULT_ROUNDS, MOST_SMT_WORK } from '@foregone/engine'
 import { certify } from './commands/certify.ts';
 import { exportFor } from './commands/export.ts';
 import { format } from './commands/format.ts';
+import { freedom } from './commands/freedom.ts';
 import { moments } from './commands/moments.ts';
 import { play } from './commands/play.ts';
 import { prove } from './commands/prove.ts';
@@ -78,6 +79,21 @@ export async function program(parameters: readonly string[], terminal: Terminal)
       const { json = false, all = false } = options;
       code = await moments(file, { json, all, limits: limitsOf(options) }, terminal);
     });
+  limited(add('freedom', 'what else could be done at every step with the ending still certain'))
+    .argument('<file>', 'a note')
+    .option('--at <step>', 'only before this step: 3, 2.1; or end, "end of 2"')
+    .option('--all', 'what would not be safe, too')
+    .option('--failing <sentence>', 'the shortest performance that fails with this put in there')
+    .option('--json', 'one JSON object')
+    .action(
+      async (
+        file: string,
+        options: LimitOptions & { json?: boolean; all?: boolean; at?: string; failing?: string },
+      ) => {
+        const { json = false, all = false, at, failing } = options;
+        code = await freedom(file, { json, all, at, failing, limits: limitsOf(options) }, terminal);
+      },
+    );
   limited(add('certify', 'prove a note and write its certificate'))
     .argument('<file>', 'a note')
     .option('-o, --output <file>', 'where to write it', '-')

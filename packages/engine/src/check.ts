@@ -14,6 +14,7 @@ import { DEFAULT_LIMITS, type Limits } from './proving/question.ts';
 import { readCertificate } from './recheck/read.ts';
 import { recheck } from './recheck/recheck.ts';
 import { diagnosticData } from './report/diagnose.ts';
+import { FreedomDesk } from './report/freedom-desk.ts';
 import { makeReport } from './report/make-report.ts';
 import { momentsReport, type SentenceMoments } from './report/moments.ts';
 import { readingData } from './report/readings.ts';
@@ -73,6 +74,18 @@ export function moments(
     if (!(error instanceof BudgetEnded)) throw error;
     return bad(trouble('budget-graph', { work: limits.work }));
   }
+}
+
+/**
+ * What else could be done in a note at every place of its working, and at every step what could be left out, widened, repeated or
+ * given away; null where the note was not understood.
+ */
+export function freedom(
+  { compiled: { routine }, decision, text }: Checked,
+  limits: Limits = DEFAULT_LIMITS,
+): Result<FreedomDesk, Trouble> | null {
+  if (routine === undefined || decision === undefined) return null;
+  return FreedomDesk.open({ text, routine, decision, limits, describe });
 }
 
 /** SHA-256 of a text in UTF-8, hexadecimal. */

@@ -2,6 +2,7 @@
 export {
   certificateOf,
   check,
+  freedom,
   hashOf,
   moments,
   recheckCertificate,
@@ -43,6 +44,15 @@ export type {
   StatementData,
   StepMoments,
 } from './report/moments.ts';
+export type { FreedomDesk } from './report/freedom-desk.ts';
+export type {
+  AlterationData,
+  FreedomChoices,
+  FreedomPlace,
+  FreedomReport,
+  FreedomRowData,
+} from './report/freedom-data.ts';
+export type { ChoiceData } from './insight/freedom-row.ts';
 export { wordingOf } from './report/wording.ts';
 export { counted, grouped } from './report/words.ts';
 export { Stage, type Played, type StageNext } from './report/stage.ts';

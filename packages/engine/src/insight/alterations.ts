@@ -32,32 +32,40 @@ const MOST_WAYS = 3_000;
  * is decided as a routine of its own.
  */
 export function* alterations(routine: Routine, decision: Decision, limits: Limits): Generator<AlterationRow> {
+  for (const step of stepsOf(routine)) yield* alterationsOf(routine, decision, step, limits);
+}
+
+/** The changes of one step. */
+export function* alterationsOf(
+  routine: Routine,
+  decision: Decision,
+  step: Step,
+  limits: Limits,
+): Generator<AlterationRow> {
   const judged = (alteration: Alteration): AlterationRow => ({
     ...alteration,
     verdict: decide(alteration.routine, limits).verdict,
   });
-  for (const step of stepsOf(routine)) {
-    const { number } = step;
-    yield judged({ kind: 'drop', number, text: '', routine: replaceStep(routine, number, () => []) });
-    if (step.do === 'move' && !bringsNames(step))
-      yield judged({
-        kind: 'repeat',
-        number,
-        text: 'any number of times',
-        routine: replaceStep(routine, number, (one) => [repeated(one)]),
-      });
-    if ('who' in step && step.who === 'performer')
-      yield judged({
-        kind: 'hand over',
-        number,
-        text: 'the spectator chooses',
-        routine: replaceStep(routine, number, (one) => ['who' in one ? { ...one, who: 'spectator' } : one]),
-      });
-    if (step.do === 'move') {
-      const widest = widened(routine, decision, step, limits);
-      if (widest !== null) yield widest;
-    }
+  const { number } = step;
+  if (step.do === 'move') {
+    const widest = widened(routine, decision, step, limits);
+    if (widest !== null) yield widest;
   }
+  yield judged({ kind: 'drop', number, text: '', routine: replaceStep(routine, number, () => []) });
+  if (step.do === 'move' && !bringsNames(step))
+    yield judged({
+      kind: 'repeat',
+      number,
+      text: 'any number of times',
+      routine: replaceStep(routine, number, (one) => [repeated(one)]),
+    });
+  if ('who' in step && step.who === 'performer')
+    yield judged({
+      kind: 'hand over',
+      number,
+      text: 'the spectator chooses',
+      routine: replaceStep(routine, number, (one) => ['who' in one ? { ...one, who: 'spectator' } : one]),
+    });
 }
 
 /** A step that names something cannot be done twice. */

@@ -1,9 +1,6 @@
-import type { Decision, Failure, SentenceDecision } from '../proving/decision.ts';
-import type { Trouble } from '../base/diagnostic.ts';
-import type { Key } from '../moves/move.ts';
+import type { Decision, SentenceDecision } from '../proving/decision.ts';
 import { coverageOf, type Coverage } from './coverage.ts';
-import { judge } from './judge.ts';
-import { performanceOf } from './performance.ts';
+import { failureData, type Describe } from './failure.ts';
 import type {
   DiagnosticData,
   FailureData,
@@ -13,10 +10,7 @@ import type {
   SentenceReport,
 } from './report.ts';
 import { ruleData } from './rule.ts';
-import { runsOf, takeEdge, waysOn, type Standing } from './runs.ts';
 import { counted, sayChance, sayDecisions, sayMethod, sayPerformances, sayTrials } from './words.ts';
-
-type Describe = (trouble: Trouble) => { readonly words: string; readonly remedy: string };
 
 /** What a report is made from. */
 export interface Parts {
@@ -158,35 +152,4 @@ function proofIn({ graph }: Decision, sentence: SentenceDecision): string {
     case 'trials':
       return 'no performance that was tried failed';
   }
-}
-
-function failureData(
-  decision: Decision,
-  { ending }: SentenceDecision,
-  { way, stuck, shortest }: Failure,
-  text: string,
-  describe: Describe,
-): FailureData {
-  const { graph, starts } = decision;
-  const { end } = runsOf(graph, way.start, way.path);
-  const judged = graph.locations[end.location].exit ? judge(graph, starts, end) : [];
-  const shows = judged[graph.routine.endings.indexOf(ending)]?.shows ?? '';
-  return {
-    performance: performanceOf(graph, way.start, way.path, text),
-    choices: choicesOf(decision, way),
-    shortest,
-    stuck: stuck === undefined ? '' : describe(stuck).words,
-    shows,
-  };
-}
-
-/** The keys that tell this performance from the plainest one from the same start. */
-function choicesOf({ graph }: Decision, { start, path }: Failure['way']): Key[] {
-  const keys: Key[] = [];
-  let at: Standing = { location: graph.start, table: start };
-  for (const edge of path) {
-    if (waysOn(graph, at).edges.length > 1) keys.push(edge.key);
-    at = takeEdge(at, edge);
-  }
-  return keys;
 }

@@ -1,0 +1,42 @@
+import type { Trouble } from '../base/diagnostic.ts';
+import type { Key } from '../moves/move.ts';
+import type { Decision, Failure, SentenceDecision } from '../proving/decision.ts';
+import { judge } from './judge.ts';
+import { performanceOf } from './performance.ts';
+import type { FailureData } from './report.ts';
+import { runsOf, takeEdge, waysOn, type Standing } from './runs.ts';
+
+/** Words for a cause, with what to do about it. */
+export type Describe = (trouble: Trouble) => { readonly words: string; readonly remedy: string };
+
+/** A failing performance as plain data; `text` is the note. */
+export function failureData(
+  decision: Decision,
+  { ending }: SentenceDecision,
+  { way, stuck, shortest }: Failure,
+  text: string,
+  describe: Describe,
+): FailureData {
+  const { graph, starts } = decision;
+  const { end } = runsOf(graph, way.start, way.path);
+  const judged = graph.locations[end.location].exit ? judge(graph, starts, end) : [];
+  const shows = judged[graph.routine.endings.indexOf(ending)]?.shows ?? '';
+  return {
+    performance: performanceOf(graph, way.start, way.path, text),
+    choices: choicesOf(decision, way),
+    shortest,
+    stuck: stuck === undefined ? '' : describe(stuck).words,
+    shows,
+  };
+}
+
+/** The keys that tell this performance from the plainest one from the same start. */
+function choicesOf({ graph }: Decision, { start, path }: Failure['way']): Key[] {
+  const keys: Key[] = [];
+  let at: Standing = { location: graph.start, table: start };
+  for (const edge of path) {
+    if (waysOn(graph, at).edges.length > 1) keys.push(edge.key);
+    at = takeEdge(at, edge);
+  }
+  return keys;
+}
