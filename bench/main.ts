@@ -30,7 +30,7 @@ function main(): number {
   const suites: Record<(typeof SUITES)[number], () => readonly Target[]> = {
     engine: engineSuite,
     exact: exactSuite,
-    process: () => processSuite(join(root, 'bench'), join(root, 'packages/cli/dist/foregone.mjs')),
+    process: () => processSuite(join(root, 'bench'), join(root, 'packages/cli/bin/foregone.mjs')),
     peers: () => peerSuite(join(root, 'bench/z3-child.mjs'), values.only ?? ''),
   };
   for (const name of SUITES) if (chosen.includes(name)) targets.push(...suites[name]());

@@ -6,7 +6,8 @@ import { proveProcess } from './whole-process.ts';
 
 /** The built command line as a whole: start, read, prove, print, end. */
 export function processSuite(bench: string, program: string): Target[] {
-  if (!existsSync(program)) throw new Error(`${program} is not there: npm run build`);
+  if (!existsSync(program.replace('bin/foregone.mjs', 'dist/foregone.cjs')))
+    throw new Error('the command line has not been built: npm run build');
   const texts: readonly (readonly [string, string])[] = [
     ['turnover, 16 cards', turnover(16)],
     ['turnover, 52 cards', turnover(52)],

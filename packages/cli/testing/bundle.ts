@@ -1,9 +1,9 @@
-import { mkdtempSync, rmSync } from 'node:fs';
+import { cpSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { build } from 'vite';
 
-/** The bundled program, made anew for the tests; `remove` takes it away again. */
+/** The bundled program and what starts it, made anew for the tests; `remove` takes them away again. */
 export interface Bundle {
   readonly program: string;
   readonly remove: () => void;
@@ -16,10 +16,11 @@ export async function bundle(): Promise<Bundle> {
     root,
     configFile: join(root, 'vite.config.ts'),
     logLevel: 'error',
-    build: { outDir: folder },
+    build: { outDir: join(folder, 'dist') },
   });
+  cpSync(join(root, 'bin'), join(folder, 'bin'), { recursive: true });
   return {
-    program: join(folder, 'foregone.mjs'),
+    program: join(folder, 'bin/foregone.mjs'),
     remove: () => rmSync(folder, { recursive: true, force: true }),
   };
 }

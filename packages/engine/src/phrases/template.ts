@@ -1,4 +1,4 @@
-import { tokenize } from './tokens.ts';
+import { wordsOf } from './tokens.ts';
 
 /**
  * The parts of a phrase. Written: plain words; `[x|y]` may be left out; `(x|y)` one of these, the first is printed;
@@ -37,7 +37,7 @@ export function parseTemplate(template: string): readonly Part[] {
     if (chosen === null) throw new Error(`phrase "${template}": blank {${inner}}`);
     const values = chosen[2].split('|').map((option) => {
       const forms = option.split('~');
-      return { value: forms[0].trim(), forms: forms.map((form) => tokenize(form).map((t) => t.text)) };
+      return { value: forms[0].trim(), forms: forms.map(wordsOf) };
     });
     return { part: 'choice', name: chosen[1], values };
   }
@@ -55,8 +55,7 @@ export function parseTemplate(template: string): readonly Part[] {
         while (end < template.length && !'[](){}|'.includes(template[end])) end++;
         const printed = template.slice(at - 1, end).trim();
         at = end;
-        const words = tokenize(printed).map((t) => t.text);
-        if (printed !== '') parts.push({ part: 'words', words, printed });
+        if (printed !== '') parts.push({ part: 'words', words: wordsOf(printed), printed });
       }
     }
     return parts;

@@ -43,6 +43,15 @@ export function tokenize(sentence: string, base = 0): Token[] {
   return tokens;
 }
 
+// Sentences without digits, quotes, marks or anything else that needs a closer look.
+const PLAIN = /^[a-z ,]*$/;
+
+/** The texts of a sentence's tokens. Thousands of phrases are read when a program starts, so plain words are only split. */
+export function wordsOf(sentence: string): string[] {
+  if (PLAIN.test(sentence)) return sentence.split(/[ ,]+/).filter((word) => word !== '' && !ARTICLES.has(word));
+  return tokenize(sentence).map(({ text }) => text);
+}
+
 /** The number a token writes in digits or in words, or undefined. Digits beyond a million are no number of cards. */
 export function numberIn(token: Token | undefined): number | undefined {
   if (token === undefined || token.quoted) return undefined;
