@@ -25,7 +25,7 @@ const folder = mkdtempSync(join(tmpdir(), 'foregone-code-'));
 try {
   const note = join(folder, 'note.md');
   writeFileSync(note, NOTE);
-  await program.warm(note);
+  await program.warm([note]);
 } finally {
   rmSync(folder, { recursive: true, force: true });
 }
