@@ -175,6 +175,7 @@ export function trait(relation: string, { card, bits }: LaidCard): string {
   if (relation === 'facing') return String(bits.has('up'));
   if (relation === 'orientation') return String(bits.has('end'));
   if (relation === 'mates') return `${card.attributes.value} ${card.attributes.colour}`;
+  if (relation === 'halves') return `${card.attributes.rank} ${card.attributes.suit}`;
   return String(card.attributes[relation]);
 }
 

@@ -10,6 +10,7 @@ type AgreeArgs = { relation: string; groups?: Groups; places?: Groups; pile?: Pi
 
 const FACING = { relation: 'facing' };
 const MATES = { relation: 'mates' };
+const HALVES = { relation: 'halves' };
 
 /** C7, C8, C9: cards taken together are alike in something. */
 export const agree = defineClaim<AgreeArgs>({
@@ -19,11 +20,13 @@ export const agree = defineClaim<AgreeArgs>({
   phrases: [
     phrase('{groups:groups} faces the same way', FACING),
     phrase('{groups:groups} is (a pair of|) mates', MATES),
+    phrase('{groups:groups} is [the] [two] halves of one card', HALVES),
     phrase('{groups:groups} agrees in {relation:relation}'),
     phrase('{groups:groups} is alike in {relation:relation}'),
     phrase('{groups:groups} is [all] of (one|the same) {relation:relation}'),
     phrase('{places:places} face the same way', FACING),
     phrase('{places:places} are mates', MATES),
+    phrase('{places:places} are [the] [two] halves of one card', HALVES),
     phrase('{places:places} agree in {relation:relation}'),
     phrase('{places:places} (are alike|match) in {relation:relation}'),
     phrase('{places:places} (are of|have) the same {relation:relation}'),
@@ -36,7 +39,7 @@ export const agree = defineClaim<AgreeArgs>({
     }),
   ],
   defaults: {},
-  help: 'The cards of every pair, block, half or pile, or of the places named, are alike in colour, suit, value, facing, and so on. Mates are alike in value and colour.',
+  help: 'The cards of every pair, block, half or pile, or of the places named, are alike in colour, suit, value, facing, and so on. Mates are alike in value and colour; halves of one card in rank and suit.',
   caution:
     'Blocks are counted from the top unless the sentence says from the bottom; cards left over after the last complete block are not spoken of, nor is the middle card of mirror pairs.',
   synonyms: ['match', 'mates', 'alike', 'separated'],
@@ -61,6 +64,16 @@ export const agree = defineClaim<AgreeArgs>({
     {
       table: 'pile 1: 7S 2S; pile 2: 7H KH',
       sentence: 'The top cards of pile 1 and pile 2 have the same value.',
+      holds: true,
+    },
+    {
+      table: 'AS 2S AS 2S',
+      sentence: 'Every pair half a packet apart is the two halves of one card.',
+      holds: true,
+    },
+    {
+      table: 'AS 2S 2S AS',
+      sentence: 'The top card and the bottom card are halves of one card.',
       holds: true,
     },
     { table: 'r^ b^ b r', sentence: 'Each half faces the same way.', holds: true },

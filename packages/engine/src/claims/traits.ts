@@ -12,7 +12,7 @@ interface Trait {
   readonly bits: readonly string[];
 }
 
-/** What a relation looks at: `mates` are alike in value and colour, `facing` and `orientation` are how a card lies. */
+/** What a relation looks at: `mates` are alike in value and colour, `halves` are of one card, `facing` and `orientation` are how a card lies. */
 function traitOf(relation: string): Trait {
   switch (relation) {
     case 'facing':
@@ -21,6 +21,8 @@ function traitOf(relation: string): Trait {
       return { attributes: [], bits: ['end'] };
     case 'mates':
       return { attributes: ['value', 'colour'], bits: [] };
+    case 'halves':
+      return { attributes: ['rank', 'suit'], bits: [] };
     default:
       return { attributes: [relation], bits: [] };
   }

@@ -3,10 +3,13 @@ import { namedOrder, startingWith } from '../cards/stacks.ts';
 import { sorted } from './setup-kinds.ts';
 import { ranksBetween } from './setup-knowledge.ts';
 import type { AttributeValue } from '../cards/card.ts';
-import type { CardRef, Mateable, Test, What } from './setup-syntax.ts';
+import type { CardRef, Mateable, MatesOrder, Test, What } from './setup-syntax.ts';
 
-/** One card to be laid: named, or of a kind. `pair` ties cards of a kind to their mates, counted from 0 within the run. */
-export type Dealt =
+/**
+ * One card to be laid: named, or of a kind. `pair` ties cards of a kind to their mates, counted from 0 within the run; `half` is the second half
+ * of a torn card, which is no second card.
+ */
+export type Dealt = { readonly half?: true } & (
   | { readonly ref: CardRef; readonly facing: 'up' | 'down' | null; readonly end: boolean }
   | {
       readonly ref: null;
@@ -14,7 +17,8 @@ export type Dealt =
       readonly facing: 'up' | 'down' | null;
       readonly pair: number | null;
       readonly free: { readonly attribute: string; readonly values: readonly AttributeValue[] } | null;
-    };
+    }
+);
 
 /** How a run looks up the cards that it only describes. */
 export interface Supply {
@@ -75,10 +79,11 @@ function ofKind(tests: readonly Test[]): Extract<Dealt, { ref: null }> {
   return { ref: null, tests, facing: null, pair: null, free: null };
 }
 
-function withMates(base: Mateable, order: 'mirror' | 'same' | 'beside', most: number): Dealt[] {
+function withMates(base: Mateable, order: MatesOrder, most: number): Dealt[] {
   const cards = dealt(base, NOTHING, most).map((card, k) =>
     card.ref === null ? { ...card, pair: k } : card,
   );
+  if (order === 'torn') return [...cards, ...cards.map((card): Dealt => ({ ...card, half: true }))];
   const mates = cards.map(mate);
   if (order === 'mirror') return [...cards, ...mates.reverse()];
   return order === 'same' ? [...cards, ...mates] : cards.flatMap((card, k) => [card, mates[k]]);

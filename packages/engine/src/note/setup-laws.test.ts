@@ -67,6 +67,7 @@ const PIECES = [
   '4 cards each odd or even',
   '8 cards and their mates in mirror order',
   '2S 3S and their mates in the same order',
+  'A-4 of hearts torn in half and stacked',
   '3 hearts, each followed by its mate',
   'A-4 of clubs and their mates side by side',
 ];

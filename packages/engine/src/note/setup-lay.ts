@@ -187,13 +187,13 @@ class Table {
     const id = this.cards.length;
     if (card.ref !== null) {
       this.cards.push({ id, name: this.name(card.ref), attributes: this.knowledge.of(card.ref) });
-      this.checkDouble(card.ref, run, k, line);
+      if (card.half !== true) this.checkDouble(card.ref, run, k, line);
       return id;
     }
     const attributes: Record<string, AttributeValue> = { ...this.known(card) };
     if (card.pair !== null) attributes[PAIR] = card.pair + 1;
     this.cards.push({ id, name: kindName(card.tests), attributes });
-    this.checkSupply(card.tests, run.range, line);
+    if (card.half !== true) this.checkSupply(card.tests, run.range, line);
     return id;
   }
 

@@ -23,10 +23,17 @@ const MATES: readonly (readonly [MatesOrder, string[][]])[] = [
   ],
 ];
 
-/** `and their mates in mirror order` after cards; how the mates lie has to be said. */
+const TORN = [
+  ['torn', 'in', 'half', 'and', 'stacked'],
+  ['torn', 'in', 'two', 'and', 'stacked'],
+  ['torn', 'in', 'half', 'and', 'the', 'halves', 'stacked'],
+];
+
+/** `and their mates in mirror order` after cards, or `torn in half and stacked`; how the mates lie has to be said. */
 export function mated(r: Reader, base: Mateable): What | null {
   const before = r.at;
   if (!r.eat(',')) r.eat('and');
+  if (r.eatAny(TORN)) return { is: 'mates', base, order: 'torn' };
   if (r.eat('each', 'followed', 'by', 'its', 'mate')) return { is: 'mates', base, order: 'beside' };
   r.eat('and');
   r.eat('then');

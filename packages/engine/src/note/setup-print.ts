@@ -102,6 +102,7 @@ export function printWhat(what: What): string {
     }
     case 'mates': {
       const base = printWhat(what.base);
+      if (what.order === 'torn') return `${base} torn in half and stacked`;
       if (what.order === 'beside') return `${base}, each followed by its mate`;
       return `${base} and their mates in ${what.order === 'mirror' ? 'mirror' : 'the same'} order`;
     }

@@ -30,7 +30,8 @@ export interface Element {
   readonly facing: 'up' | 'down' | null;
 }
 
-export type MatesOrder = 'mirror' | 'same' | 'beside';
+/** `torn`: no mates but the second halves of the cards themselves, stacked beneath the first in the same order. */
+export type MatesOrder = 'mirror' | 'same' | 'beside' | 'torn';
 
 /** What lies in one run of a pile, from the top. */
 export type What =
@@ -70,7 +71,7 @@ export type What =
       readonly n: number;
       readonly start: PipCard | null;
     }
-  /** `8 cards and their mates in mirror order` */
+  /** `8 cards and their mates in mirror order`, `A-4 of hearts torn in half and stacked` */
   | { readonly is: 'mates'; readonly base: Mateable; readonly order: MatesOrder };
 
 export type Mateable = Extract<What, { readonly is: 'cards' | 'ranks' | 'count' }>;

@@ -72,7 +72,7 @@ export function isPileName(name: string): boolean {
 
 const OTHER_WORDS =
   'any then and all these alternately repeated times face up down order in each or as they like full pack new rest of the ' +
-  'from two packs their mates mirror same beside followed by its joker jokers empty Stebbins Eight turned end for exactly';
+  'from two packs their mates mirror same torn half stacked beside followed by its joker jokers empty Stebbins Eight turned end for exactly';
 
 const VOCABULARY: readonly string[] = [...KIND_WORDS.keys(), ...OTHER_WORDS.split(' ')];
 const CARD_CODES: readonly string[] = PACK.map(printCardName);

@@ -62,9 +62,11 @@ function familyProof(decision: Decision, solved: Solved): FamilyProof {
       return sparse;
     });
   });
-  // Also where nothing is needed yet: the checker wants to know how every operation acts on the columns.
+  // Also where nothing is needed yet: the checker wants to know how every operation acts on the columns. Up to the last look at cards it
+  // follows tables, not columns.
   for (const edge of graph.edges)
-    for (const op of edge.effect.ops ?? []) if ((op & mask) !== 0) ops.add((op & mask) >>> 0);
+    if (!graph.locations[edge.from].looksAhead)
+      for (const op of edge.effect.ops ?? []) if ((op & mask) !== 0) ops.add((op & mask) >>> 0);
   return {
     p,
     d,
