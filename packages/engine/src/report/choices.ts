@@ -18,11 +18,22 @@ export function decidingAt(graph: Graph, location: Location): Deciding {
   return { step, who: step.who, secret: step.do === 'move' && step.secret };
 }
 
+/** The slip that a run is, in words; undefined for what the working says. */
+export function slipIn(
+  graph: Graph,
+  { edges }: Run,
+): { readonly step: Step; readonly words: string } | undefined {
+  const asides = edges.flatMap((edge) => graph.asideOf(edge) ?? []);
+  const [first] = asides;
+  if (first === undefined) return undefined;
+  return { step: first.step, words: asides.map(({ words }) => words).join(' and ') };
+}
+
 /** What was chosen in a run, in the trade's words; empty when there was nothing to choose. */
 export function sayRun(graph: Graph, run: Run, text: string): string {
   const location = graph.locations[run.edges[0].from];
   const { step } = decidingAt(graph, location);
-  if (step === undefined || run.kind === 'set-up') return '';
+  if (step === undefined || run.kind === 'set-up' || run.kind === 'slip') return '';
   if (run.kind === 'control') return sayControl(step, run.edges[0].key, text);
   if (run.standings.slice(0, -1).every((at) => waysOn(graph, at).edges.length < 2)) return '';
   const instruction = graph.instructionOf(location);
@@ -62,8 +73,14 @@ export function sentenceOf(step: Pick<Step, 'range'>, text: string): string {
   return text.slice(step.range.from, step.range.to).replace(/\s+/g, ' ').trim();
 }
 
-/** The actions of an option, made again from its key. */
-export function optionOf(graph: Graph, at: Standing, edge: Edge): Option | undefined {
+/** The actions of an option, made again from its key; those of a slip are kept. */
+export function optionOf(
+  graph: Graph,
+  at: Standing,
+  edge: Edge,
+): Pick<Option, 'key' | 'actions'> | undefined {
+  const aside = graph.asideOf(edge);
+  if (aside !== undefined) return aside;
   const location = graph.locations[at.location];
   const instruction = graph.instructionOf(location);
   if (instruction?.do !== 'move') return undefined;

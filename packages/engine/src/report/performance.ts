@@ -4,7 +4,7 @@ import type { Key } from '../moves/move.ts';
 import { COST_OFF, COST_STEP, type Edge, type Graph } from '../routine/graph.ts';
 import type { Chooser } from '../routine/routine.ts';
 import type { StartTable } from '../routine/starts.ts';
-import { decidingAt, sayRun, sentenceOf } from './choices.ts';
+import { decidingAt, sayRun, sentenceOf, slipIn } from './choices.ts';
 import { runsOf, type Run, type Standing } from './runs.ts';
 import { tableData, type TableData } from './table-data.ts';
 
@@ -29,6 +29,8 @@ export interface PerformanceStep {
   readonly choice: string;
   /** What was taken, to be written down and replayed. */
   readonly keys: readonly Key[];
+  /** What went wrong in doing the step, in words; absent where nothing did. */
+  readonly slip?: string;
   readonly after: TableData;
 }
 
@@ -71,7 +73,10 @@ export function performanceOf(
 
 function stepOf(graph: Graph, run: Run, text: string): PerformanceStep {
   const location = graph.locations[run.edges[0].from];
-  const { step, who, secret } = decidingAt(graph, location);
+  const slip = slipIn(graph, run);
+  const deciding = decidingAt(graph, location);
+  const { who, secret } = deciding;
+  const step = slip?.step ?? deciding.step;
   // The set-up is told apart before, and every other edge comes from a step.
   if (step === undefined) throw new Error('an edge without a step');
   return {
@@ -83,6 +88,7 @@ function stepOf(graph: Graph, run: Run, text: string): PerformanceStep {
     secret,
     choice: sayRun(graph, run, text),
     keys: run.edges.map(({ key }) => key),
+    ...(slip === undefined ? {} : { slip: slip.words }),
     after: dataOf(graph, run.standings[run.standings.length - 1]),
   };
 }

@@ -30,6 +30,12 @@ export interface Run {
   readonly standings: readonly Standing[];
 }
 
+/** Decisions of one slip follow each other, and none of them does the step. */
+function isSameSlip(graph: Graph, first: Edge, next: Edge): boolean {
+  const [a, b] = [graph.asideOf(first), graph.asideOf(next)];
+  return a !== undefined && b !== undefined && a.step === b.step && !a.passes && !b.passes;
+}
+
 /**
  * Cuts a path into runs: a move begins where it stands at its start, every choice of a block is by itself, and what fills in the
  * set-up is one run.
@@ -46,7 +52,9 @@ export function runsOf(
     const goesOn =
       edge.kind === 'set-up'
         ? last?.kind === 'set-up'
-        : edge.kind === 'move' && last?.kind === 'move' && graph.locations[edge.from].phase !== START;
+        : edge.kind === 'slip'
+          ? last?.kind === 'slip' && isSameSlip(graph, last.edges[0], edge)
+          : edge.kind === 'move' && last?.kind === 'move' && graph.locations[edge.from].phase !== START;
     const run = goesOn && last !== undefined ? last : { kind: edge.kind, edges: [], standings: [at] };
     if (run !== last) runs.push(run);
     run.edges.push(edge);

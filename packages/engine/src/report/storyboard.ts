@@ -5,7 +5,7 @@ import type { Key } from '../moves/move.ts';
 import type { Edge, Graph } from '../routine/graph.ts';
 import type { StartTable, TableSlots } from '../routine/starts.ts';
 import { applyOps } from '../routine/table.ts';
-import { decidingAt, optionOf, sayRun, sentenceOf } from './choices.ts';
+import { decidingAt, optionOf, sayRun, sentenceOf, slipIn } from './choices.ts';
 import { dataOf } from './performance.ts';
 import { runsOf } from './runs.ts';
 import { tableData, type TableData } from './table-data.ts';
@@ -24,6 +24,8 @@ export interface Scene {
   readonly sentence: string;
   readonly who: 'spectator' | 'performer';
   readonly choice: string;
+  /** What went wrong in doing the step, in words; absent where nothing did. */
+  readonly slip?: string;
   readonly before: TableData;
   readonly beats: readonly Beat[];
   readonly after: TableData;
@@ -37,7 +39,9 @@ export function storyboardOf(graph: Graph, start: StartTable, path: readonly Edg
   return runsOf(graph, start, path)
     .runs.filter((run) => run.kind !== 'set-up')
     .map((run): Scene => {
-      const { step, who } = decidingAt(graph, graph.locations[run.edges[0].from]);
+      const deciding = decidingAt(graph, graph.locations[run.edges[0].from]);
+      const slip = slipIn(graph, run);
+      const step = slip?.step ?? deciding.step;
       const beats = run.edges.flatMap((edge, i) => {
         const at = run.standings[i];
         const { layout, numbers } = graph.locations[at.location];
@@ -50,8 +54,9 @@ export function storyboardOf(graph: Graph, start: StartTable, path: readonly Edg
       return {
         number: step?.number ?? '',
         sentence: step === undefined ? '' : sentenceOf(step, text),
-        who,
+        who: deciding.who,
         choice: sayRun(graph, run, text),
+        ...(slip === undefined ? {} : { slip: slip.words }),
         before: dataOf(graph, run.standings[0]),
         beats,
         after: dataOf(graph, run.standings[run.standings.length - 1]),

@@ -1,10 +1,11 @@
 import type { Budget } from '../base/budget.ts';
 import type { Trouble } from '../base/diagnostic.ts';
 import { isStuck, START, type Key, type Phase, type View } from '../moves/move.ts';
+import type { Action } from '../pictures/actions.ts';
 import { BitKinds, effectOf, type Effect } from '../pictures/effect.ts';
 import { layoutKey, layoutOf, sizeOf, type Layout } from '../pictures/layout.ts';
 import { flatten, testNumber, valueOf, type Instruction, type Program } from './program.ts';
-import type { Origin, Routine } from './routine.ts';
+import type { MoveStep, Origin, Routine } from './routine.ts';
 
 /**
  * A moment of the working: where the performance stands, the sizes of the piles and the numbers fixed so far. Never which card
@@ -39,11 +40,26 @@ export interface Edge {
   readonly from: number;
   readonly to: number;
   readonly key: Key;
-  /** `set-up` fills in a freedom, `control` is a choice of the block (again, stop, a branch), `move` an option of a move. */
-  readonly kind: 'set-up' | 'control' | 'move';
+  /**
+   * `set-up` fills in a freedom, `control` is a choice of the block (again, stop, a branch), `move` an option of a move, `slip` what no
+   * sentence says.
+   */
+  readonly kind: 'set-up' | 'control' | 'move' | 'slip';
   readonly cost: number;
   readonly weight: number;
   readonly effect: Effect;
+}
+
+/** Something that hands do though no sentence says so: a slip. */
+export interface Aside {
+  readonly key: Key;
+  readonly words: string;
+  /** The step that it happens in. */
+  readonly step: MoveStep;
+  readonly actions: readonly Action[];
+  /** True when it is done instead of the step, which is over then; false when it happens beside the step about to be done. */
+  readonly passes: boolean;
+  readonly set?: Readonly<Record<string, number>>;
 }
 
 /** The ways on from a location for one thing seen (or for none). */
@@ -59,6 +75,13 @@ interface CompiledOption {
   readonly off: 0 | 1;
   readonly set: Readonly<Record<string, number>> | undefined;
   readonly weight: number;
+}
+
+/** What options of moves do to the slots, worked out once for sentences and sizes; graphs of the same kinds of bits may share it. */
+export class Rearrangements {
+  readonly bits = new BitKinds();
+  readonly compiled = new Map<string, Compiled>();
+  readonly identities = new Map<string, Effect>();
 }
 
 type Compiled = { readonly options: readonly CompiledOption[] } | { readonly stuck: Trouble };
@@ -77,7 +100,7 @@ export class BudgetEnded extends Error {}
 export class Graph {
   readonly routine: Routine;
   readonly program: Program;
-  readonly bits = new BitKinds();
+  readonly bits: BitKinds;
   readonly locations: Location[] = [];
   /** All edges made so far, whatever location they leave. */
   readonly edges: Edge[] = [];
@@ -86,12 +109,14 @@ export class Graph {
   readonly cards: number;
   private readonly ids = new Map<string, number>();
   private readonly ways: (Map<Key | undefined, Ways> | undefined)[] = [];
-  private readonly compiled = new Map<string, Compiled>();
+  private readonly made: Rearrangements;
   private readonly argsKeys = new Map<number, string>();
-  private readonly identities = new Map<string, Effect>();
+  private readonly asides = new Map<number, Aside>();
 
-  constructor(routine: Routine) {
+  constructor(routine: Routine, made: Rearrangements = new Rearrangements()) {
     this.routine = routine;
+    this.made = made;
+    this.bits = made.bits;
     this.program = flatten(routine);
     const layout = layoutOf(routine.setUp.piles.map((pile) => [pile.name, pile.cards.length] as const));
     this.cards = layout.sizes.reduce((a, b) => a + b, 0);
@@ -121,6 +146,27 @@ export class Graph {
         }
     }
     return order;
+  }
+
+  /** An edge besides those that the working has; it leads back into the working, but `waysFrom` never gives it. */
+  aside(id: number, aside: Aside): Edge {
+    const { at, phase, layout, numbers } = this.locations[id];
+    const effect = effectOf(layout, aside.actions, this.bits);
+    const set = aside.set === undefined ? numbers : { ...numbers, ...aside.set };
+    const instruction = this.program.instructions[at];
+    const to =
+      aside.passes && instruction?.do === 'move'
+        ? this.settle(instruction.next, effect.after, set)
+        : this.intern(at, phase, effect.after, set);
+    const cost = aside.passes ? COST_STEP : 0;
+    const edge = this.edge({ from: id, to, key: aside.key, kind: 'slip', cost, weight: 1, effect });
+    this.asides.set(edge.id, aside);
+    return edge;
+  }
+
+  /** What an edge of kind `slip` does. */
+  asideOf(edge: Edge): Aside | undefined {
+    return this.asides.get(edge.id);
   }
 
   instructionOf(location: Location): Instruction | undefined {
@@ -216,8 +262,8 @@ export class Graph {
 
   private identity(layout: Layout): Effect {
     const key = layoutKey(layout);
-    let effect = this.identities.get(key);
-    if (effect === undefined) this.identities.set(key, (effect = effectOf(layout, [], this.bits)));
+    let effect = this.made.identities.get(key);
+    if (effect === undefined) this.made.identities.set(key, (effect = effectOf(layout, [], this.bits)));
     return effect;
   }
 
@@ -335,7 +381,7 @@ export class Graph {
       this.argsKeys.set(location.at, (argsKey = `${instruction.move.id}${JSON.stringify(instruction.args)}`));
     let key = `${argsKey}/${String(location.phase)}/${layoutKey(location.layout)}${seen === undefined ? '' : `/${typeof seen}${seen}`}`;
     for (const name of Object.keys(location.numbers).sort()) key += `;${name}=${location.numbers[name]}`;
-    const known = this.compiled.get(key);
+    const known = this.made.compiled.get(key);
     if (known !== undefined) return known;
     const found = instruction.move.options(instruction.args, this.view(location, seen));
     let compiled: Compiled;
@@ -357,7 +403,7 @@ export class Graph {
         })),
       };
     }
-    this.compiled.set(key, compiled);
+    this.made.compiled.set(key, compiled);
     return compiled;
   }
 }

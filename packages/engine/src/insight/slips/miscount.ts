@@ -1,0 +1,99 @@
+import type { ArgValue } from '../../phrases/values.ts';
+import type { Action, Carry } from '../../pictures/actions.ts';
+import type { Layout } from '../../pictures/layout.ts';
+import { dealingIn, dealt } from './dealing.ts';
+import { meantBy, redone, Sizes } from './replay.ts';
+import type { Doing, SlipInstead, SlipWay } from './slip.ts';
+
+export const miscount: SlipInstead = {
+  id: 'miscount',
+  title: 'a miscount by one',
+  help: 'Where a number of cards is counted off, there is one more or one fewer than was meant.',
+  when: 'instead',
+  ways(doing) {
+    if (!countsCards(doing)) return [];
+    const { layout } = doing.view;
+    const { actions } = doing.option;
+    return countedSingly(layout, actions) ?? countedTogether(layout, actions);
+  },
+  examples: [
+    {
+      before: '1 2 3 4 5',
+      sentence: 'Deal 3 cards to the table.',
+      choices: [],
+      slip: ['one more'],
+      after: 'packet: 5; table: 4 3 2 1',
+    },
+    {
+      before: '1 2 3 4 5',
+      sentence: 'Cut the packet at 3.',
+      choices: [],
+      slip: ['one fewer'],
+      after: '3 4 5 1 2',
+    },
+    {
+      before: '1 2 3 4',
+      sentence: 'Turn over the top 2 cards together.',
+      choices: [],
+      slip: ['one more'],
+      after: '3^ 2^ 1^ 4',
+    },
+    {
+      before: '1 2 3 4 5 6 7',
+      sentence: 'Deal 2 hands of 3 cards.',
+      choices: [],
+      slip: ['one fewer'],
+      after: 'packet: 6 7; hand 1: 5 3 1; hand 2: 4 2',
+    },
+  ],
+};
+
+/** Whether the sentence states a number, or names the one that was chosen: else one more or fewer is just another choice. */
+function countsCards({ step, move }: Doing): boolean {
+  if ((move.brings?.(step.args).numbers ?? []).length > 0) return true;
+  return Object.values(step.args).some(states);
+}
+
+function states(value: ArgValue): boolean {
+  if (typeof value === 'number') return true;
+  if (typeof value !== 'object' || Array.isArray(value)) return false;
+  if ('var' in value) return true;
+  if ('cards' in value) return states(value.cards);
+  return 'of' in value && (value.of === 'exactly' || value.of === 'half');
+}
+
+function countedSingly(layout: Layout, actions: readonly Action[]): SlipWay[] | null {
+  const dealing = dealingIn(layout, actions);
+  if (dealing === null || dealing.exhausts || dealing.floor > 0) return null;
+  const { cards } = dealing;
+  // Round and round: the next card would go where the round begins again.
+  const round = new Set(cards.map(({ to }) => to)).size;
+  const next = cards[cards.length - round];
+  return [
+    {
+      key: 'one fewer',
+      words: 'one card fewer is counted',
+      actions: dealt(layout, dealing, cards.slice(0, -1)),
+    },
+    { key: 'one more', words: 'one card more is counted', actions: dealt(layout, dealing, [...cards, next]) },
+  ];
+}
+
+function countedTogether(layout: Layout, actions: readonly Action[]): SlipWay[] {
+  const meant = meantBy(layout, actions);
+  const counted = meant.flatMap(({ action, all }, i) => (action.do === 'carry' && !all ? [i] : []));
+  return counted.flatMap((at, k) =>
+    [-1, 1].flatMap((by): SlipWay[] => {
+      const action = meant[at].action as Carry;
+      const size = new Sizes(layout);
+      redone(size, meant.slice(0, at));
+      const count = action.count + by;
+      if (count > size.at(action.from)) return [];
+      const changed = meant.map((one, i) => (i === at ? { ...one, action: { ...action, count } } : one));
+      const how = by < 0 ? 'one fewer' : 'one more';
+      const times = counted.length === 1 ? '' : ` at count ${k + 1}`;
+      const words = `one card ${by < 0 ? 'fewer' : 'more'} is taken${times}`;
+      return [{ key: `${how}${times}`, words, actions: redone(new Sizes(layout), changed) }];
+    }),
+  );
+}
