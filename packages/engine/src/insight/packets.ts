@@ -1,8 +1,10 @@
 import type { Card } from '../cards/card.ts';
+import { pairSymmetry } from './pair-symmetry.ts';
+import { slotOrder } from './slot-order.ts';
 import { constantOf, shareOf, slotsOf, type StartLine, type StartNeed } from './start-need.ts';
 
 /** Cards that no equation tells apart. */
-interface Class {
+export interface CardClass {
   readonly cards: readonly Card[];
   /** For each line, for each slot, what such a card there adds. */
   readonly shares: readonly (readonly number[])[];
@@ -10,43 +12,46 @@ interface Class {
 
 /** Every way of laying out some cards so that the ending is certain, counted and found without listing them. */
 export class Packets {
-  private readonly classes: readonly Class[];
+  readonly classes: readonly CardClass[];
+  /** Slots in the order in which they are filled: those that equations tie together stand together. */
+  readonly order: readonly number[];
   private readonly lines: readonly StartLine[];
-  private readonly slots: number;
-  /** Lines with a slot before and a slot from here on: their sums so far matter. */
+  /** For each step of the order: lines with a slot before it and a slot from it on; their sums so far matter. */
   private readonly open: readonly (readonly number[])[];
-  /** Lines that end with this slot. */
+  /** Lines that are settled by this step. */
   private readonly ending: readonly (readonly number[])[];
+  /** Lines that speak of a slot. */
+  private readonly about: readonly (readonly number[])[];
   private readonly constants: readonly number[];
+  private readonly alike: Alike;
+  private readonly between: ((left: readonly number[]) => string) | null;
   private readonly known = new Map<string, bigint>();
   private readonly most: number;
 
   /** @param most states to remember before giving up */
   constructor(need: Pick<StartNeed, 'lines' | 'bits'>, cards: readonly Card[], most: number) {
     const { lines, bits } = need;
+    const slots = bits.length;
     this.lines = lines;
-    this.slots = bits.length;
     this.most = most;
-    const groups = new Map<string, { cards: Card[]; shares: number[][] }>();
-    for (const card of cards) {
-      const shares = lines.map((line) => bits.map((word, slot) => shareOf(line, slot, card, word)));
-      const key = shares.map((row) => row.join()).join('|');
-      const known = groups.get(key);
-      if (known === undefined) groups.set(key, { cards: [card], shares });
-      else known.cards.push(card);
-    }
-    this.classes = [...groups.values()];
+    this.classes = classesOf(lines, bits, cards);
     this.constants = lines.map(constantOf);
-    const spans = lines.map((line) => {
-      const own = slotsOf(line);
-      return { first: Math.min(...own), last: Math.max(...own) };
+    const own = lines.map(slotsOf);
+    this.order = slotOrder(slots, own);
+    const stepOf = new Map(this.order.map((slot, step) => [slot, step]));
+    const spans = own.map((list) => {
+      const steps = list.map((slot) => stepOf.get(slot) ?? 0);
+      return { first: Math.min(...steps), last: Math.max(...steps) };
     });
-    const at = (test: (span: { first: number; last: number }, slot: number) => boolean): number[][] =>
-      Array.from({ length: this.slots }, (_, slot) =>
-        spans.flatMap((span, i) => (test(span, slot) ? [i] : [])),
-      );
-    this.open = at(({ first, last }, slot) => first < slot && last >= slot);
-    this.ending = at(({ last }, slot) => last === slot);
+    const at = (test: (span: { first: number; last: number }, step: number) => boolean): number[][] =>
+      Array.from({ length: slots }, (_, step) => spans.flatMap((span, i) => (test(span, step) ? [i] : [])));
+    this.open = at(({ first, last }, step) => first < step && last >= step);
+    this.ending = at(({ last }, step) => last === step);
+    this.about = Array.from({ length: slots }, (_, slot) =>
+      own.flatMap((list, i) => (list.includes(slot) ? [i] : [])),
+    );
+    this.alike = alikeClasses(this.classes, this.constants);
+    this.between = pairSymmetry(lines, bits, this.classes);
   }
 
   /** True when an equation without cards is false: no packet will do. */
@@ -56,87 +61,149 @@ export class Packets {
 
   /**
    * In how many ways the classes can be laid out, and in how many all the cards, each told apart; null where counting takes too much.
-   * All cards are laid out when there are as many as places.
+   * Orders are counted where there are as many cards as places.
    */
   count(): { readonly patterns: bigint; readonly orders: bigint } | null {
     const patterns = this.patterns();
     if (patterns === null) return null;
     const total = this.classes.reduce((sum, { cards }) => sum + cards.length, 0);
-    if (total !== this.slots) return { patterns, orders: 0n };
+    if (total !== this.order.length) return { patterns, orders: 0n };
     const inside = this.classes.reduce((product, { cards }) => product * factorial(cards.length), 1n);
     return { patterns, orders: patterns * inside };
   }
 
   private patterns(): bigint | null {
     if (this.isHopeless) return 0n;
-    const left = this.classes.map(({ cards }) => cards.length);
     try {
-      return this.ways(0, left, [...this.constants]);
+      return this.ways(0, this.full(), [...this.constants]);
     } catch (error) {
       if (error instanceof TooMany) return null;
       throw error;
     }
   }
 
-  private ways(slot: number, left: number[], sums: number[]): bigint {
-    if (slot === this.slots) return 1n;
-    const key = `${slot}/${left.join()}/${this.open[slot].map((i) => sums[i]).join()}`;
+  private full(): number[] {
+    return this.classes.map(({ cards }) => cards.length);
+  }
+
+  private ways(step: number, left: number[], sums: number[]): bigint {
+    if (step === this.order.length) return 1n;
+    const key = `${step}/${this.keyOf(step, left, sums)}`;
     const known = this.known.get(key);
     if (known !== undefined) return known;
     if (this.known.size >= this.most) throw new TooMany();
     let total = 0n;
     for (const c of this.classes.keys())
-      this.tryClass(slot, c, left, sums, () => {
-        total += this.ways(slot + 1, left, sums);
+      this.tryClass(step, c, left, sums, () => {
+        total += this.ways(step + 1, left, sums);
       });
     this.known.set(key, total);
     return total;
   }
 
+  /** The same for states from which the rest can be laid in the same number of ways, as far as that is seen. */
+  private keyOf(step: number, left: readonly number[], sums: readonly number[]): string {
+    if (this.between !== null && this.open[step].length === 0) return this.between(left);
+    return this.alike.key(left, sums, this.open[step]);
+  }
+
   /** Lays a card of a class, goes on if no equation is broken by it, and takes the card up again. */
-  private tryClass(slot: number, c: number, left: number[], sums: number[], go: () => void): void {
+  private tryClass(step: number, c: number, left: number[], sums: number[], go: () => void): void {
     if (left[c] === 0) return;
-    const { shares } = this.classes[c];
+    const slot = this.order[step];
     left[c]--;
-    this.lines.forEach(({ problem }, i) => (sums[i] = (sums[i] + shares[i][slot]) % problem.p));
-    if (this.ending[slot].every((i) => sums[i] === 0)) go();
-    this.lines.forEach(({ problem }, i) => (sums[i] = (sums[i] - shares[i][slot] + problem.p) % problem.p));
+    this.add(c, slot, sums, 1);
+    if (this.ending[step].every((i) => sums[i] === 0)) go();
+    this.add(c, slot, sums, -1);
     left[c]++;
   }
 
+  private add(c: number, slot: number, sums: number[], sign: 1 | -1): void {
+    const { shares } = this.classes[c];
+    for (const i of this.about[slot]) {
+      const { p } = this.lines[i].problem;
+      sums[i] = (sums[i] + sign * shares[i][slot] + p) % p;
+    }
+  }
+
   /**
-   * One way of laying out cards from the top so that all equations hold, as innocent as can be: a card that differs from the one before
-   * in colour and suit is taken where there is one. Null where there is none, or where it was not found within what may be spent.
+   * One way of laying out cards so that all equations hold, slot by slot in `order`: of the cards that leave a way on, the one that
+   * `strange` finds least so is laid. `none` where there is no way at all.
+   *
+   * @param strange how little a card is wanted in a slot, with what is laid so far
    */
-  find(): { readonly cards: readonly Card[] } | 'none' | 'not found' {
+  find(
+    strange: (card: Card, slot: number, laid: readonly (Card | undefined)[]) => number,
+  ): readonly Card[] | 'none' | 'not found' {
     const patterns = this.patterns();
     if (patterns === null) return 'not found';
     if (patterns === 0n) return 'none';
-    const left = this.classes.map(({ cards }) => cards.length);
+    const left = this.full();
     const sums = [...this.constants];
     const supply = this.classes.map(({ cards }) => [...cards]);
-    const laid: Card[] = [];
-    for (let slot = 0; slot < this.slots; slot++) {
-      const choices = [...this.classes.keys()].flatMap((c) => {
-        let isOpen = false;
-        this.tryClass(slot, c, left, sums, () => {
-          isOpen = this.ways(slot + 1, left, sums) > 0n;
+    const laid: (Card | undefined)[] = this.order.map(() => undefined);
+    for (const [step, slot] of this.order.entries()) {
+      let best: { c: number; card: Card; strange: number } | undefined;
+      for (const c of this.classes.keys())
+        this.tryClass(step, c, left, sums, () => {
+          if (this.ways(step + 1, left, sums) === 0n) return;
+          for (const card of supply[c]) {
+            const how = strange(card, slot, laid);
+            if (best === undefined || how < best.strange) best = { c, card, strange: how };
+          }
         });
-        return isOpen ? supply[c].map((card) => ({ c, card, strange: strangeness(card, laid) })) : [];
-      });
-      // There is always one, since the rest can be laid out.
-      const best = choices.reduce((a, b) => (b.strange < a.strange ? b : a));
-      const { shares } = this.classes[best.c];
-      left[best.c]--;
-      this.lines.forEach(({ problem }, i) => (sums[i] = (sums[i] + shares[i][slot]) % problem.p));
-      supply[best.c].splice(supply[best.c].indexOf(best.card), 1);
-      laid.push(best.card);
+      // The rest can be laid out, so there is always one.
+      if (best === undefined) throw new Error('a way on was counted that is not there');
+      const { c, card } = best;
+      left[c]--;
+      this.add(c, slot, sums, 1);
+      supply[c].splice(supply[c].indexOf(card), 1);
+      laid[slot] = card;
     }
-    return { cards: laid };
+    return laid.filter((card) => card !== undefined);
+  }
+
+  /** The class of each card, by its number. */
+  classNumbers(): ReadonlyMap<number, number> {
+    return new Map(this.classes.flatMap(({ cards }, c) => cards.map((card) => [card.id, c] as const)));
+  }
+
+  /** Whether exchanging what lies in two slots of a packet that holds leaves all equations true; `a` and `b` are the classes there. */
+  mayExchange(slotA: number, a: number, slotB: number, b: number): boolean {
+    if (a === b) return true;
+    return [...new Set([...this.about[slotA], ...this.about[slotB]])].every((i) => {
+      const { p } = this.lines[i].problem;
+      const [one, other] = [this.classes[a].shares[i], this.classes[b].shares[i]];
+      return (one[slotB] - one[slotA] + other[slotA] - other[slotB]) % p === 0;
+    });
+  }
+
+  /** Whether a card of class `b` may take the place of one of class `a`. */
+  mayReplace(slot: number, a: number, b: number): boolean {
+    return this.about[slot].every(
+      (i) =>
+        (this.classes[a].shares[i][slot] - this.classes[b].shares[i][slot]) % this.lines[i].problem.p === 0,
+    );
   }
 }
 
 class TooMany extends Error {}
+
+function classesOf(
+  lines: readonly StartLine[],
+  bits: readonly number[],
+  cards: readonly Card[],
+): CardClass[] {
+  const groups = new Map<string, { cards: Card[]; shares: number[][] }>();
+  for (const card of cards) {
+    const shares = lines.map((line) => bits.map((word, slot) => shareOf(line, slot, card, word)));
+    const key = shares.map((row) => row.join()).join('|');
+    const known = groups.get(key);
+    if (known === undefined) groups.set(key, { cards: [card], shares });
+    else known.cards.push(card);
+  }
+  return [...groups.values()];
+}
 
 function factorial(n: number): bigint {
   let product = 1n;
@@ -144,20 +211,53 @@ function factorial(n: number): bigint {
   return product;
 }
 
-/** How much a card stands out after those before it: runs of a colour, a suit, a value or a sequence. */
-function strangeness(card: Card, laid: readonly Card[]): number {
-  let sum = 0;
-  for (const [name, weight] of LOOKS) {
-    let run = 0;
-    while (run < laid.length && laid[laid.length - 1 - run].attributes[name] === card.attributes[name]) run++;
-    sum += weight * run * run;
-  }
-  const before = Number(laid.at(-1)?.attributes.value);
-  return Math.abs(before - Number(card.attributes.value)) === 1 ? sum + 1 : sum;
+/** Classes that play the same part, such as the thirteen values where pairs must agree in value: it does not matter which is which. */
+interface Alike {
+  /** The same for states that only differ in which of such classes is which. */
+  readonly key: (left: readonly number[], sums: readonly number[], open: readonly number[]) => string;
 }
 
-const LOOKS: readonly (readonly [string, number])[] = [
-  ['colour', 2],
-  ['suit', 2],
-  ['value', 3],
-];
+/**
+ * Finds the classes that can change places. A line belongs to a class when it reads that class otherwise than all others; classes
+ * are alike when every line of one has a line of the other that reads it in the same way, and no other line tells them apart.
+ */
+function alikeClasses(classes: readonly CardClass[], constants: readonly number[]): Alike {
+  const owner = constants.map((_, i) => {
+    const read = classes.map(({ shares }) => shares[i].join());
+    const odd = read.flatMap((one, c) =>
+      read.every((other, d) => d === c || (other !== one && other === read[c === 0 ? 1 : 0])) ? [c] : [],
+    );
+    // With two classes a line reads each otherwise than the other: it belongs to none.
+    return classes.length > 2 && odd.length === 1 ? odd[0] : -1;
+  });
+  const linesOf = classes.map((_, c) => owner.flatMap((o, i) => (o === c ? [i] : [])));
+  const profile = (i: number, c: number): string => {
+    const other = classes[c === 0 ? 1 : 0];
+    return `${classes[c].shares[i].join()}/${other.shares[i].join()}/${constants[i]}`;
+  };
+  const shared = owner.flatMap((o, i) => (o < 0 ? [i] : []));
+  const signature = classes.map((one, c) =>
+    [
+      // In an order of their own, so that lines of two classes stand opposite one another.
+      ...linesOf[c].map((i) => profile(i, c)),
+      '#',
+      ...shared.map((i) => one.shares[i].join()),
+    ].join('|'),
+  );
+  const groups = new Map<string, number[]>();
+  signature.forEach((key, c) => {
+    const group = groups.get(key);
+    if (group === undefined) groups.set(key, [c]);
+    else group.push(c);
+  });
+  const sets = [...groups.values()];
+  return {
+    key(left, sums, open) {
+      const isOpen = new Set(open);
+      const stateOf = (c: number): string =>
+        `${left[c]}:${linesOf[c].map((i) => (isOpen.has(i) ? sums[i] : '')).join()}`;
+      const parts = sets.map((set) => set.map(stateOf).sort().join(' '));
+      return `${parts.join('/')}/${open.flatMap((i) => (owner[i] < 0 ? [sums[i]] : [])).join()}`;
+    },
+  };
+}

@@ -1,11 +1,15 @@
 import { trouble, type Trouble } from '../base/diagnostic.ts';
 import { bad, good, type Result } from '../base/result.ts';
 import type { Card } from '../cards/card.ts';
+import { newPackOrder } from '../cards/stacks.ts';
+import { printCardName } from '../cards/names.ts';
 import { decide } from '../proving/decide.ts';
+import type { Decision } from '../proving/decision.ts';
 import type { Limits } from '../proving/question.ts';
-import type { Ending, Lying, Routine } from '../routine/routine.ts';
+import type { Lying, Routine } from '../routine/routine.ts';
 import { Packets } from './packets.ts';
-import { constantOf, shareOf, slotsOf, startNeed, type StartLine, type StartNeed } from './start-need.ts';
+import { inBlocks, inHeaps, INNOCENT, packetFor, type Wish } from './packet-search.ts';
+import { startNeed, type StartNeed } from './start-need.ts';
 
 // States that counting and finding may remember.
 const MOST_STATES = 200_000;
@@ -15,44 +19,79 @@ export function countPackets(need: StartNeed): { readonly patterns: bigint; read
   return new Packets(need, need.starts.base.cards, MOST_STATES).count();
 }
 
+/** What a set-up was sought for. */
+export type SoughtFor = 'looks' | 'new pack' | 'shuffled';
+
 /** A set-up that was found: the routine with other cards, decided. */
 export interface FoundSetUp {
+  readonly for: SoughtFor;
   readonly routine: Routine;
-  /** From the top of each pile, pile after pile in the order of their names. */
+  readonly decision: Decision;
+  /** From the top of each pile, in the order of the note's piles. */
   readonly cards: readonly Card[];
+  /** Cards of one number are alike for all that the working needs. */
+  readonly classOf: (card: Card) => number;
+  /** All cards at hand, those that stay aside too. */
+  readonly hand: readonly Card[];
 }
 
 /**
- * Lays out some of the cards at hand, facing as the set-up says, so that every sentence is proved. What is found has been decided as a
- * routine of its own.
+ * Lays out some of the cards at hand, facing as the set-up says, so that every sentence is proved: as innocent to look at as can be,
+ * in as few blocks of new-pack order as can be, and in as few heaps of cards that are alike. What is found has been decided as a
+ * routine of its own; those that are the same are told once.
  */
-export function setUpFrom(
+export function setUpsFrom(
   routine: Routine,
   hand: readonly Card[],
   limits: Limits,
-): Result<FoundSetUp, Trouble> {
+): Result<FoundSetUp[], Trouble> {
   const places = routine.setUp.piles.reduce((sum, pile) => sum + pile.cards.length, 0);
   if (hand.length < places) return bad(trouble('set-up-too-few', { places, cards: hand.length }));
   const cards = hand.map((card, id): Card => ({ ...card, id }));
   const open = withCards(routine, cards.slice(0, places));
   // Cards that stay aside are known all the same: what counts as a class may depend on them.
   const need = startNeed({ ...open, cards }, limits);
-  if (need === null) return bad(trouble('set-up-not-equations'));
-  if (need.leftOut.length > 0)
-    return bad(trouble('set-up-not-equations', { sentences: need.leftOut.map(({ text }) => text) }));
-  const found = new Packets(need, cards, MOST_STATES).find();
-  if (found === 'not found') return bad(trouble('set-up-not-found', { states: MOST_STATES }));
-  if (found === 'none') return bad(reasonFor(need, cards));
-  const made = withCards(routine, inOrderOfPiles(found.cards, need, routine));
-  const { verdict } = decide(made, limits);
-  // Which classes there are may change with the cards that are taken.
-  if (verdict !== 'proved') return bad(trouble('set-up-not-found', { states: MOST_STATES }));
-  return good({ routine: made, cards: found.cards });
+  if (need === null || need.leftOut.length === routine.endings.length)
+    return bad(trouble('set-up-not-equations'));
+  const packets = new Packets(need, cards, MOST_STATES);
+  const classes = packets.classNumbers();
+  const classOf = (card: Card): number => classes.get(card.id) ?? 0;
+  const place = newPackPlace(cards);
+  const wishes: (readonly [SoughtFor, Wish])[] = [
+    ['looks', INNOCENT],
+    ...(place === null ? [] : [['new pack', inBlocks(place)] as const]),
+    ['shuffled', inHeaps(classOf)],
+  ];
+  const found: FoundSetUp[] = [];
+  for (const [wanted, wish] of wishes) {
+    const laid = packetFor(packets, wish);
+    if (laid === 'not found') return bad(trouble('set-up-not-found', { states: MOST_STATES }));
+    if (laid === 'none') return bad(reasonFor(need, cards));
+    const ordered = inOrderOfPiles(laid, need, routine);
+    if (found.some((other) => other.cards.every((card, i) => card === ordered[i]))) continue;
+    const made = withCards(routine, ordered);
+    const decision = decide(made, limits);
+    // Which classes there are may change with the cards that are taken; and sentences that are no equations were not looked at.
+    if (decision.verdict !== 'proved') continue;
+    found.push({ for: wanted, routine: made, decision, cards: ordered, classOf, hand: cards });
+  }
+  return found.length === 0 ? bad(trouble('set-up-not-found', { states: MOST_STATES })) : good(found);
+}
+
+/** Where a card lies in new-pack order among those at hand; null where some have no place in it or two have the same. */
+export function newPackPlace(hand: readonly Card[]): ((card: Card) => number) | null {
+  const pack = newPackOrder().map(printCardName);
+  const order = hand
+    .map((card) => ({ id: card.id, place: pack.indexOf(card.name) }))
+    .sort((a, b) => a.place - b.place);
+  if (order.some(({ place }, i) => place < 0 || place === order[i + 1]?.place)) return null;
+  const rank = new Map(order.map(({ id }, i) => [id, i]));
+  return (card) => rank.get(card.id) ?? -1;
 }
 
 /** Cards slot by slot, put back into the order of the note's piles. */
 function inOrderOfPiles(cards: readonly Card[], { layout }: StartNeed, routine: Routine): Card[] {
-  const bySlot = new Map<string, Card[]>();
+  const bySlot = new Map<string, readonly Card[]>();
   let slot = 0;
   layout.names.forEach((name, i) => {
     bySlot.set(name, cards.slice(slot, slot + layout.sizes[i]));
@@ -61,18 +100,24 @@ function inOrderOfPiles(cards: readonly Card[], { layout }: StartNeed, routine: 
   return routine.setUp.piles.flatMap(({ name }) => bySlot.get(name) ?? []);
 }
 
-/** The routine with these cards in place of its own, pile after pile as the note has them, each place facing as it did. */
-export function withCards(routine: Routine, cards: readonly Card[]): Routine {
+/**
+ * The routine with these cards in place of its own, pile after pile as the note has them, each place facing as it did, or as `lying`
+ * says for each card.
+ */
+export function withCards(
+  routine: Routine,
+  cards: readonly Card[],
+  lying?: readonly Pick<Lying, 'up' | 'end'>[],
+): Routine {
   let next = 0;
   const piles = routine.setUp.piles.map((pile) => ({
     name: pile.name,
-    cards: pile.cards.map(({ up, end }): Lying => ({ card: next++, up, end })),
+    cards: pile.cards.map(({ up, end }): Lying => {
+      const card = next++;
+      return { card, up: lying?.[card].up ?? up, end: lying?.[card].end ?? end };
+    }),
   }));
-  return {
-    ...routine,
-    cards: cards.map((card, id) => ({ ...card, id })),
-    setUp: { piles, freedoms: [] },
-  };
+  return { ...routine, cards: cards.map((card, id) => ({ ...card, id })), setUp: { piles, freedoms: [] } };
 }
 
 /** The sentence that no packet of these cards satisfies; or that all of them together are too much. */
@@ -85,30 +130,4 @@ function reasonFor(need: StartNeed, cards: readonly Card[]): Trouble {
   return alone === undefined
     ? trouble('set-up-none-for-all', { sentences: endings.length })
     : trouble('set-up-none-for', { sentence: alone.text });
-}
-
-/** An equation that a packet breaks. */
-export interface SetUpFault {
-  readonly ending: Ending;
-  readonly line: StartLine;
-  /** Slots of the start that the equation speaks of. */
-  readonly slots: readonly number[];
-}
-
-/**
- * Equations that the cards, lying as in the routine's set-up, do not satisfy; those that speak of the fewest cards first. Empty when the
- * ending is certain, as far as it is said in equations.
- */
-export function faultsOf(need: StartNeed): SetUpFault[] {
-  const { cards, bits } = need.starts.base;
-  return need.lines
-    .filter(
-      (line) =>
-        cards.reduce(
-          (sum, card, slot) => (sum + shareOf(line, slot, card, bits[slot])) % line.problem.p,
-          constantOf(line),
-        ) !== 0,
-    )
-    .map((line) => ({ ending: line.ending, line, slots: slotsOf(line) }))
-    .sort((a, b) => a.slots.length - b.slots.length || (a.slots[0] ?? 0) - (b.slots[0] ?? 0));
 }

@@ -1,4 +1,5 @@
 import { Budget } from '../base/budget.ts';
+import { sparser } from '../base/sparse.ts';
 import type { Card } from '../cards/card.ts';
 import { kernelFor } from '../proving/kernel.ts';
 import { needOf } from '../proving/need.ts';
@@ -7,7 +8,7 @@ import { Meanings, type Limits } from '../proving/question.ts';
 import { regionFrom } from '../proving/region.ts';
 import type { Layout } from '../pictures/layout.ts';
 import { Graph } from '../routine/graph.ts';
-import type { Ending, Routine } from '../routine/routine.ts';
+import type { Ending, Routine, Sentence } from '../routine/routine.ts';
 import { startsOf, type Starts } from '../routine/starts.ts';
 
 /** One equation that the packet must satisfy when the working begins, for one member of its family. */
@@ -34,6 +35,8 @@ export interface StartNeed {
   }[];
   /** Sentences that are no equations: nothing is said of them. */
   readonly leftOut: readonly Ending[];
+  /** Sentences about the order in which the cards began: which cards these are does not matter to them. */
+  readonly ofOrder: readonly Ending[];
 }
 
 /**
@@ -49,8 +52,13 @@ export function startNeed(routine: Routine, limits: Limits): StartNeed | null {
   if (region.stuck.length > 0) return null;
   const starts = startsOf(routine);
   const leftOut: Ending[] = [];
+  const ofOrder: Ending[] = [];
   const families: StartNeed['families'][number][] = [];
   for (const ending of routine.endings) {
+    if (speaksOfOrder(ending.sentence)) {
+      ofOrder.push(ending);
+      continue;
+    }
     const meanings = new Meanings(ending.sentence, { graph, starts, limits, budget });
     const exits = region.exits.flatMap((exit) => {
       const meaning = meanings.at(exit);
@@ -68,7 +76,7 @@ export function startNeed(routine: Routine, limits: Limits): StartNeed | null {
         const vector = need.rows.vector(i);
         return Array.from({ length: problem.width }, (_, k) => kernel.entry(vector, k));
       });
-      families.push({ ending, problem, rows });
+      families.push({ ending, problem, rows: sparser(rows, problem.width - problem.m, problem.p) });
     }
   }
   return {
@@ -81,7 +89,22 @@ export function startNeed(routine: Routine, limits: Limits): StartNeed | null {
       rows.flatMap((row) => problem.members.map((member) => ({ ending, problem, member, row }))),
     ),
     leftOut,
+    ofOrder,
   };
+}
+
+/** Whether a sentence compares with the order at the start, and nothing else. */
+function speaksOfOrder(sentence: Sentence): boolean {
+  switch (sentence.says) {
+    case 'claim':
+      return sentence.claim === 'starting-order';
+    case 'and':
+      return sentence.parts.every(speaksOfOrder);
+    case 'up to':
+      return speaksOfOrder(sentence.part);
+    default:
+      return false;
+  }
 }
 
 /** What a card lying in a slot adds to the left side of an equation. */

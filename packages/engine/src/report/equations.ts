@@ -6,7 +6,7 @@ import { alikeIn } from './likeness.ts';
 import type { Naming } from './naming.ts';
 import { apart, sayPairs, sayPlaces } from './places.ts';
 import { sayParity } from './say-equation.ts';
-import { contradict, sparser } from './sparse.ts';
+import { contradict, sparser } from '../base/sparse.ts';
 import type { Statement } from './statement.ts';
 import { nameTrait, type Unnamed } from './traits.ts';
 

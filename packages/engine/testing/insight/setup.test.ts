@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { countPackets, faultsOf, setUpFrom, withCards } from '../../src/insight/setup.ts';
+import { countPackets, setUpsFrom, withCards } from '../../src/insight/setup.ts';
+import { faultsOf, mendingExchange } from '../../src/insight/setup-faults.ts';
 import { startNeed } from '../../src/insight/start-need.ts';
 import type { Card } from '../../src/cards/card.ts';
 import { compile } from '../../src/note/compile.ts';
@@ -52,6 +53,14 @@ const ROUTINES: readonly (readonly [string, Routine])[] = [
     routineOf('AC 2H 3S 4D, face down', ['Cut the packet.'], 'Every four has one of each suit.'),
   ],
   [
+    'mates in a mirror',
+    routineOf('AC 2H 3S 3C 2D AS, face down', ['Milk the packet.'], 'Every pair is a pair of mates.'),
+  ],
+  [
+    'blocks of three that show three kinds',
+    routineOf('AC 2H 3S AS 2D 3C, face down', ['Milk the packet.'], 'Every three has one of each value.'),
+  ],
+  [
     'face up somewhere',
     routineOf(
       'AC face down, 2H 3S face up, 4D face down',
@@ -77,10 +86,55 @@ describe.each(ROUTINES)('%s', (_name, routine) => {
     }
   });
 
-  test('one is found among its own cards', () => {
-    const found = setUpFrom(routine, routine.cards, DEFAULT_LIMITS);
+  test('some are found among its own cards', () => {
+    const found = setUpsFrom(routine, routine.cards, DEFAULT_LIMITS);
     if (!found.ok) throw new Error(found.error.code);
-    expect(holdsAlways(found.value.routine)).toBe(true);
+    expect(found.value.length).toBeGreaterThan(0);
+    for (const one of found.value) expect(holdsAlways(one.routine)).toBe(true);
+  });
+});
+
+describe('a full pack', () => {
+  // Counted by hand: so many ways to lay the classes, times all orders within them.
+  const factorial = (n: number): bigint => (n < 2 ? 1n : BigInt(n) * factorial(n - 1));
+  const riffled = [
+    'Cut the packet.',
+    'Deal any number of cards to the table and riffle the two packets together.',
+  ];
+  test.each([
+    [
+      'alternately',
+      '52 cards alternately red and black',
+      riffled,
+      'Every pair differs in colour.',
+      2n * factorial(26) ** 2n,
+    ],
+    [
+      'mates in a mirror',
+      'A-K of clubs, A-K of hearts, K-A of diamonds, K-A of spades',
+      ['Milk the packet.'],
+      'Every pair is a pair of mates.',
+      factorial(26) * 2n ** 26n,
+    ],
+    [
+      'suits coming round',
+      'clubs hearts spades diamonds repeated, 52 cards',
+      riffled,
+      'Every four has one of each suit.',
+      factorial(4) * factorial(13) ** 4n,
+    ],
+  ] as const)('%s', (_name, cards, working, ending, orders) => {
+    expect(countPackets(needOf(routineOf(`${cards}, face down`, working, ending)))?.orders).toBe(orders);
+  });
+});
+
+describe('one fault', () => {
+  test('an exchange that mends a packet', () => {
+    const [, alternating] = ROUTINES[1];
+    const need = needOf(withCards(alternating, hand('AH 2S 4H 3S 5D 6C')));
+    expect(mendingExchange(need)).toBeNull();
+    const spoilt = withCards(alternating, hand('AH 2S 3D 5D 4C 6C'));
+    expect(mendingExchange(needOf(spoilt))).toEqual([3, 4]);
   });
 });
 
@@ -88,20 +142,22 @@ describe('cards at hand', () => {
   const [, alternating] = ROUTINES[1];
 
   test('some of a full pack', () => {
-    const found = setUpFrom(alternating, hand('full pack in any order, face down'), DEFAULT_LIMITS);
+    const found = setUpsFrom(alternating, hand('full pack in any order, face down'), DEFAULT_LIMITS);
     if (!found.ok) throw new Error(found.error.code);
-    const colours = found.value.cards.map(({ attributes }) => attributes.colour);
+    const [best] = found.value;
+    expect(best.for).toBe('looks');
+    const colours = best.cards.map(({ attributes }) => attributes.colour);
     expect(colours.every((colour, i) => i === 0 || colour !== colours[i - 1])).toBe(true);
-    expect(holdsAlways(found.value.routine)).toBe(true);
+    for (const one of found.value) expect(holdsAlways(one.routine)).toBe(true);
     // No two neighbours of one value, which would look laid out.
-    const values = found.value.cards.map(({ attributes }) => attributes.value);
+    const values = best.cards.map(({ attributes }) => attributes.value);
     expect(values.every((value, i) => i === 0 || value !== values[i - 1])).toBe(true);
   });
 
   test('why there is none', () => {
-    const few = setUpFrom(alternating, hand('AH 2H 3S'), DEFAULT_LIMITS);
+    const few = setUpsFrom(alternating, hand('AH 2H 3S'), DEFAULT_LIMITS);
     expect(few).toEqual({ ok: false, error: { code: 'set-up-too-few', facts: { places: 6, cards: 3 } } });
-    const red = setUpFrom(alternating, hand('AH 2H 3H 4H 5S 6S'), DEFAULT_LIMITS);
+    const red = setUpsFrom(alternating, hand('AH 2H 3H 4H 5S 6S'), DEFAULT_LIMITS);
     expect(red).toEqual({
       ok: false,
       error: { code: 'set-up-none-for', facts: { sentence: 'Every pair differs in colour' } },

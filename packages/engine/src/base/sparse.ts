@@ -1,4 +1,4 @@
-import { inverse } from '../base/echelon.ts';
+import { inverse } from './echelon.ts';
 
 // Work that is worth spending on shorter words.
 const MOST_TRIES = 200_000;
