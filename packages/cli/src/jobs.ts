@@ -33,7 +33,7 @@ export type Job =
       readonly failing: string | null;
     }
   | { readonly job: 'export'; readonly text: string; readonly options: ExportJobOptions }
-  | { readonly job: 'recheck'; readonly json: string };
+  | { readonly job: 'recheck'; readonly json: string; readonly work: number };
 
 export type JobLimits = Omit<Limits, 'goOn'>;
 
@@ -94,7 +94,7 @@ export function doJob(job: Job, goOn: (spent: number) => boolean): Answers[Job['
     case 'export':
       return exported(job.text, job.options, goOn);
     case 'recheck':
-      return recheckCertificate(job.json);
+      return recheckCertificate(job.json, { work: job.work, goOn });
   }
 }
 

@@ -1,5 +1,5 @@
 import { Command, CommanderError, InvalidArgumentError } from 'commander';
-import { DEFAULT_LIMITS, DEFAULT_ROUNDS, MOST_SMT_WORK } from '@foregone/engine';
+import { DEFAULT_LIMITS, DEFAULT_ROUNDS, MOST_SMT_WORK, RECHECK_WORK } from '@foregone/engine';
 import { certify } from './commands/certify.ts';
 import { exportFor } from './commands/export.ts';
 import { format } from './commands/format.ts';
@@ -102,9 +102,11 @@ export async function program(parameters: readonly string[], terminal: Terminal)
     });
   add('recheck', 'check a certificate with the separate checker')
     .argument('<certificate>', 'a file that certify wrote')
+    .option('--work <n>', 'steps of work that may be spent', atLeast(1))
     .option('--json', 'one JSON object')
-    .action(async (file: string, { json = false }: { json?: boolean }) => {
-      code = await recheck(file, { json }, terminal);
+    .action(async (file: string, options: { json?: boolean; work?: number }) => {
+      const { json = false, work = RECHECK_WORK } = options;
+      code = await recheck(file, { json, work }, terminal);
     });
   add('export', 'a sentence of the ending as a question for a solver that you trust')
     .argument('<file>', 'a note')

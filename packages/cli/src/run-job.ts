@@ -29,7 +29,7 @@ export function servedAsWorker(): boolean {
  * works at any time and progress can be shown.
  */
 export async function runJob<J extends Job>(job: J): Promise<Answer<J>> {
-  const here = job.job === 'recheck' ? null : tryHere(job);
+  const here = tryHere(job);
   if (here !== null) return here.answer as Answer<J>;
   const worker = new Worker(new URL(import.meta.url), { workerData: job });
   const progress = new Progress();

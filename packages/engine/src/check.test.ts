@@ -77,6 +77,15 @@ describe('a certificate', () => {
     });
   });
 
+  test('that would take longer to check than is allowed is told so, and the caller may stop it', () => {
+    const text = JSON.stringify(certificate(PROVED));
+    const stopped = { ok: false, error: { code: 'certificate-budget' } };
+    expect(recheckCertificate(text, { work: 20 })).toMatchObject(stopped);
+    const longer = certificate(PROVED.replace('6 cards', '20 cards').replace('Exactly 3', 'Exactly 10'));
+    const answer = recheckCertificate(JSON.stringify(longer), { work: 1e9, goOn: () => false });
+    expect(answer).toMatchObject(stopped);
+  });
+
   test('there is none of what is not proved', () => {
     const refuted = check(PROVED.replace('Exactly 3', 'Exactly 2'));
     expect(certificateOf(refuted)).toMatchObject({ ok: false, error: { code: 'certificate-not-proved' } });

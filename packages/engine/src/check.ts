@@ -1,5 +1,6 @@
 import { sha256 } from '@noble/hashes/sha2';
 import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils';
+import { Budget } from './base/budget.ts';
 import { diagnostic, trouble, type Trouble } from './base/diagnostic.ts';
 import { bad, good, type Result } from './base/result.ts';
 import { compile, type Compiled } from './note/compile.ts';
@@ -114,6 +115,9 @@ export function certificateOf({ text, decision, report }: Checked): Result<Certi
   });
 }
 
+/** Work that a check may take unless more is allowed: some minutes. Checking costs more than proving, for it saves nothing. */
+export const RECHECK_WORK = 1_000_000_000;
+
 /** What the checker says of one sentence. */
 export interface RecheckedSentence {
   readonly text: string;
@@ -128,8 +132,14 @@ export interface Recheck {
   readonly sentences: readonly RecheckedSentence[];
 }
 
-/** Reads a certificate, compiles the note in it anew, and checks every proof; else why it cannot be checked at all. */
-export function recheckCertificate(json: string): Result<Recheck, Trouble> {
+/**
+ * Reads a certificate, compiles the note in it anew, and checks every proof; else why it cannot be checked at all, or that the work
+ * allowed was spent.
+ */
+export function recheckCertificate(
+  json: string,
+  { work, goOn }: Pick<Limits, 'work' | 'goOn'> = { work: RECHECK_WORK },
+): Result<Recheck, Trouble> {
   const certificate = readCertificate(json);
   if (!certificate.ok) return certificate;
   const { note: text, sha256: said, sentences: proofs } = certificate.value;
@@ -145,10 +155,15 @@ export function recheckCertificate(json: string): Result<Recheck, Trouble> {
       trouble('certificate-sentences', { proofs: proofs.length, sentences: routine.endings.length }),
     );
   if (proofs.length === 0) return bad(trouble('certificate-sentences', { proofs: 0, sentences: 0 }));
-  const sentences = recheck(routine, proofs).map(({ text: sentence, fault }) => ({
-    text: sentence,
-    accepted: fault === undefined,
-    fault: fault ?? null,
-  }));
-  return good({ title: note.title, accepted: sentences.every(({ accepted }) => accepted), sentences });
+  try {
+    const sentences = recheck(routine, proofs, new Budget(work, goOn)).map(({ text: sentence, fault }) => ({
+      text: sentence,
+      accepted: fault === undefined,
+      fault: fault ?? null,
+    }));
+    return good({ title: note.title, accepted: sentences.every(({ accepted }) => accepted), sentences });
+  } catch (error) {
+    if (!(error instanceof BudgetEnded)) throw error;
+    return bad(trouble('certificate-budget', { work }));
+  }
 }

@@ -5,6 +5,7 @@ export {
   freedom,
   hashOf,
   moments,
+  RECHECK_WORK,
   recheckCertificate,
   sayTrouble,
   type Checked,
@@ -53,6 +54,14 @@ export type {
   FreedomRowData,
 } from './report/freedom-data.ts';
 export type { ChoiceData } from './insight/freedom-row.ts';
+export {
+  structuresReport,
+  type MomentStructures,
+  type NeededData,
+  type StepStructures,
+  type StructureData,
+} from './report/structures.ts';
+export { BudgetEnded } from './routine/graph.ts';
 export { wordingOf } from './report/wording.ts';
 export { counted, grouped } from './report/words.ts';
 export { Stage, type Played, type StageNext } from './report/stage.ts';

@@ -3,7 +3,6 @@ import {
   sayTrouble,
   type AlterationData,
   type FailureData,
-  type FreedomReport,
   type FreedomRowData,
 } from '@foregone/engine';
 import { EXIT, exitOf } from '../exit-codes.ts';

@@ -10,12 +10,12 @@ import { fileOrCode } from './complain.ts';
 /** Checks a certificate: 0 when every proof in it was accepted, 1 when one was not, 2 when it is no certificate. */
 export async function recheck(
   path: string,
-  { json }: { readonly json: boolean },
+  { json, work }: { readonly json: boolean; readonly work: number },
   terminal: Terminal,
 ): Promise<number> {
   const file = await fileOrCode(path, terminal);
   if (typeof file === 'number') return file;
-  const answer = await runJob({ job: 'recheck', json: file.text });
+  const answer = await runJob({ job: 'recheck', json: file.text, work });
   if (!answer.ok) {
     const words = sayTrouble(answer.error);
     if (json) terminal.out(jsonText({ file: path, accepted: false, problem: words, sentences: [] }));

@@ -84,6 +84,7 @@ export function decide(routine: Routine, limits: Limits = DEFAULT_LIMITS): Decis
     sentences,
     verdict: worst(sentences.map((sentence) => sentence.verdict)),
     troubles,
+    asides: asked.map(({ meanings }) => meanings.asides()),
     performances,
   };
 }

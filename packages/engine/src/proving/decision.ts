@@ -75,6 +75,8 @@ export interface Decision {
   readonly verdict: VerdictName;
   /** Sentences that have no meaning for these cards and piles: the note is not understood. */
   readonly troubles: readonly { readonly ending: Ending; readonly trouble: Trouble }[];
+  /** For every sentence in order, what it leaves unsaid: cards left over after the last block. */
+  readonly asides: readonly (readonly Trouble[])[];
   readonly performances: bigint | null;
 }
 

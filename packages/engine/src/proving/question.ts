@@ -37,6 +37,7 @@ export class Meanings {
     number,
     { formula: Formula; vacuous: boolean; when: Formula | undefined }
   >();
+  private readonly left = new Map<string, Trouble>();
   private readonly sentence: Sentence;
   private readonly question: Question;
 
@@ -48,6 +49,11 @@ export class Meanings {
   /** Whether the sentence speaks of nothing at every exit that was asked about, of which there was one at least. */
   allVacuous(): boolean {
     return this.made.size > 0 && [...this.made.values()].every(({ vacuous }) => vacuous);
+  }
+
+  /** What the sentence leaves unsaid at the exits that were asked about, each once. */
+  asides(): readonly Trouble[] {
+    return [...this.left.values()];
   }
 
   /** Null, and `trouble` set, when the sentence makes no sense there. */
@@ -68,6 +74,7 @@ export class Meanings {
       when: when?.value.formula,
     };
     this.made.set(exit, made);
+    for (const aside of meaning.value.asides ?? []) this.left.set(JSON.stringify(aside), aside);
     return made;
   }
 }

@@ -1,3 +1,4 @@
+import type { Budget } from '../base/budget.ts';
 import { SetDigest } from '../base/digest.ts';
 import { trouble, type Trouble } from '../base/diagnostic.ts';
 import type { Card } from '../cards/card.ts';
@@ -8,6 +9,7 @@ import { seenAt, slotView } from '../routine/table.ts';
 import type { ClosedSet } from '../verdicts/certificate.ts';
 import { codesFor, type ToldApart } from './codes.ts';
 import type { Arrival } from './invariant.ts';
+import { spent, TABLE_WORK } from './spent.ts';
 
 /**
  * Makes the whole set of reachable tables anew, breadth first with a plain set of strings, and compares number and digest.
@@ -19,6 +21,7 @@ export function checkClosedSet(
   starts: Iterable<StartTable>,
   set: ClosedSet,
   untilLastLook: boolean,
+  budget: Budget,
   atExit: (exit: number, table: SlotView) => Trouble | undefined,
 ): { readonly fault: Trouble | undefined; readonly arrivals: readonly Arrival[] } {
   const coding = codesFor(graph, universe, set);
@@ -30,10 +33,14 @@ export function checkClosedSet(
     seen.add(key);
     queue.push({ location, codes });
   };
-  for (const start of starts) arrive(graph.start, coding.of(start));
+  for (const start of starts) {
+    spent(budget, TABLE_WORK);
+    arrive(graph.start, coding.of(start));
+  }
   const arrivals: Arrival[] = [];
   const none = (fault: Trouble | undefined) => ({ fault, arrivals });
   for (let next = 0; next < queue.length; next++) {
+    spent(budget, TABLE_WORK);
     const { location, codes } = queue[next];
     const here = graph.locations[location];
     const table = coding.table(codes);

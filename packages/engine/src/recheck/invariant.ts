@@ -1,9 +1,11 @@
+import type { Budget } from '../base/budget.ts';
 import { trouble, type Trouble } from '../base/diagnostic.ts';
 import type { Card } from '../cards/card.ts';
 import type { Formula } from '../claims/formula.ts';
 import type { Edge, Graph } from '../routine/graph.ts';
 import type { TableSlots } from '../routine/starts.ts';
 import type { FamilyProof, MemberProof } from '../verdicts/certificate.ts';
+import { spent } from './spent.ts';
 import { combine, mod, power, settingUnder, valuesOf } from './functions.ts';
 
 type Equation = Extract<Formula, { is: 'equal' }>;
@@ -24,6 +26,7 @@ export function checkInvariant(
   family: FamilyProof,
   locations: readonly number[],
   arrivals: readonly Arrival[],
+  budget: Budget,
 ): Trouble | undefined {
   const { p, d, m } = family;
   const width = graph.cards * d + m;
@@ -32,6 +35,7 @@ export function checkInvariant(
     const sparse = family.locations[graph.locations[id].key] ?? [];
     const rows: number[][] = [];
     for (const entry of sparse) {
+      spent(budget, 1 + (width >> 3));
       const row = new Array<number>(width).fill(0);
       for (let i = 0; i + 1 < entry.length; i += 2) {
         if (!(entry[i] >= 0 && entry[i] < width))
@@ -42,7 +46,7 @@ export function checkInvariant(
     }
     rowsAt.set(id, rows);
   }
-  const fault = checkColumns(graph, universe, family, locations);
+  const fault = checkColumns(graph, universe, family, locations, budget);
   if (fault !== undefined) return fault;
   for (const { location, table } of arrivals)
     for (const member of family.members) {
@@ -58,11 +62,17 @@ export function checkInvariant(
     }
   for (const id of locations) {
     if (graph.locations[id].looks) continue;
-    const span = reducedRows(rowsAt.get(id) ?? [], p);
+    const rows = rowsAt.get(id) ?? [];
+    // Work is told in the dozens of numbers that are looked at.
+    const each = 1 + ((rows.length * width) >> 5);
+    spent(budget, rows.length * each);
+    const span = reducedRows(rows, p);
     for (const edge of graph.waysFrom(id).edges)
-      for (const row of rowsAt.get(edge.to) ?? [])
+      for (const row of rowsAt.get(edge.to) ?? []) {
+        spent(budget, each);
         if (!inSpan(pulledBack(graph, family, row, edge), span, p))
           return trouble('certificate-edge', { location: graph.locations[id].key, choice: String(edge.key) });
+      }
   }
   return undefined;
 }
@@ -73,6 +83,7 @@ function checkColumns(
   universe: readonly Card[],
   family: FamilyProof,
   locations: readonly number[],
+  budget: Budget,
 ): Trouble | undefined {
   const ops = new Set<number>();
   for (const id of locations)
@@ -95,6 +106,7 @@ function checkColumns(
         if (touches(op, kinds)) return trouble('certificate-shape', { what: `operation ${op}` });
         continue;
       }
+      spent(budget, universe.length * settings * family.d);
       for (let i = 0; i < universe.length * settings; i++) {
         const setting = i % settings;
         const after = i - setting + settingUnder(op, setting, kinds);

@@ -20,9 +20,14 @@ export interface Rechecked {
 
 /**
  * Checks the proofs of a routine's sentences: every location and edge is made anew from the routine, and each must bear the proof
- * out. Shares with the prover what moves and sentences mean, and the making of the graph; none of its search.
+ * out. Shares with the prover what moves and sentences mean, and the making of the graph; none of its search. Throws BudgetEnded when
+ * the work allowed is spent.
  */
-export function recheck(routine: Routine, proofs: readonly SentenceProof[]): Rechecked[] {
+export function recheck(
+  routine: Routine,
+  proofs: readonly SentenceProof[],
+  budget = new Budget(Infinity),
+): Rechecked[] {
   const graph = new Graph(routine);
   const starts = startsOf(routine);
   const rules = proofs.flatMap((proof) => (proof.proof === 'rule' ? [proof.rule] : []));
@@ -33,7 +38,7 @@ export function recheck(routine: Routine, proofs: readonly SentenceProof[]): Rec
         ? trouble('certificate-missing')
         : proofs[i].proof === 'rule' && !rules.every((rule) => isSameRule(rule, rules[0]))
           ? trouble('certificate-rules-differ')
-          : checkSentence(graph, starts, ending, proofs[i]),
+          : checkSentence(graph, starts, ending, proofs[i], budget),
   }));
 }
 
@@ -47,6 +52,7 @@ function checkSentence(
   starts: Starts,
   ending: Ending,
   proof: SentenceProof,
+  budget: Budget,
 ): Trouble | undefined {
   const formulaAt = (exit: number): Formula | Trouble => {
     const { layout, numbers } = graph.locations[exit];
@@ -58,7 +64,7 @@ function checkSentence(
     case 'closed set': {
       const fault = looksMissing(graph, proof.set);
       if (fault !== undefined) return fault;
-      return checkClosedSet(graph, starts.universe, starts.all(), proof.set, false, (exit, table) => {
+      return checkClosedSet(graph, starts.universe, starts.all(), proof.set, false, budget, (exit, table) => {
         const formula = formulaAt(exit);
         if ('code' in formula) return formula;
         if (looksFurther(formula, proof.set))
@@ -71,16 +77,22 @@ function checkSentence(
     case 'closed set then invariant': {
       const missing = looksMissing(graph, proof.set);
       if (missing !== undefined) return missing;
-      const { fault, arrivals } = checkClosedSet(graph, starts.universe, starts.all(), proof.set, true, () =>
-        trouble('certificate-shape', { what: 'an exit before the last look' }),
+      const { fault, arrivals } = checkClosedSet(
+        graph,
+        starts.universe,
+        starts.all(),
+        proof.set,
+        true,
+        budget,
+        () => trouble('certificate-shape', { what: 'an exit before the last look' }),
       );
       if (fault !== undefined) return fault;
-      return checkLinear(graph, starts, proof.families, arrivals, formulaAt, proof.set);
+      return checkLinear(graph, starts, proof.families, arrivals, formulaAt, proof.set, budget);
     }
     case 'rule': {
       const missing = looksMissing(graph, proof.rule);
       if (missing !== undefined) return missing;
-      return checkRule(graph, starts.universe, starts.all(), proof.rule, (exit, table) => {
+      return checkRule(graph, starts.universe, starts.all(), proof.rule, budget, (exit, table) => {
         const formula = formulaAt(exit);
         if ('code' in formula) return formula;
         if (looksFurther(formula, proof.rule))
@@ -102,6 +114,7 @@ function checkSentence(
         arrivals,
         formulaAt,
         undefined,
+        budget,
       );
     }
   }
@@ -114,13 +127,14 @@ function checkLinear(
   arrivals: readonly Arrival[],
   formulaAt: (exit: number) => Formula | Trouble,
   set: ClosedSet | undefined,
+  budget: Budget,
 ): Trouble | undefined {
-  const locations = graph.reach([...new Set(arrivals.map((a) => a.location))], new Budget(Infinity));
+  const locations = graph.reach([...new Set(arrivals.map((a) => a.location))], budget);
   for (const id of locations)
     if (graph.waysFrom(id).stuck !== undefined)
       return trouble('certificate-stuck', { location: graph.locations[id].key });
   for (const family of families) {
-    const fault = checkInvariant(graph, starts.universe, family, locations, arrivals);
+    const fault = checkInvariant(graph, starts.universe, family, locations, arrivals, budget);
     if (fault !== undefined) return fault;
   }
   for (const exit of locations.filter((id) => graph.locations[id].exit)) {

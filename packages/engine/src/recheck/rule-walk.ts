@@ -1,3 +1,4 @@
+import type { Budget } from '../base/budget.ts';
 import { SetDigest } from '../base/digest.ts';
 import { trouble, type Trouble } from '../base/diagnostic.ts';
 import type { Card } from '../cards/card.ts';
@@ -9,6 +10,7 @@ import type { StartTable } from '../routine/starts.ts';
 import { seenAt, slotView } from '../routine/table.ts';
 import type { RuleProof } from '../verdicts/certificate.ts';
 import { codesFor, type Codes } from './codes.ts';
+import { spent, TABLE_WORK } from './spent.ts';
 
 /** A table at a moment of the working. */
 interface Standing {
@@ -44,10 +46,11 @@ export function checkRule(
   universe: readonly Card[],
   starts: Iterable<StartTable>,
   rule: RuleProof,
+  budget: Budget,
   atExit: (exit: number, table: SlotView) => Trouble | undefined,
 ): Trouble | undefined {
   try {
-    return new RuleWalk(graph, codesFor(graph, universe, rule), rule, atExit).run(starts);
+    return new RuleWalk(graph, codesFor(graph, universe, rule), rule, budget, atExit).run(starts);
   } catch (error) {
     if (error instanceof Fault) return error.trouble;
     throw error;
@@ -62,17 +65,20 @@ class RuleWalk {
   private readonly graph: Graph;
   private readonly codes: Codes;
   private readonly rule: RuleProof;
+  private readonly budget: Budget;
   private readonly atExit: (exit: number, table: SlotView) => Trouble | undefined;
 
   constructor(
     graph: Graph,
     codes: Codes,
     rule: RuleProof,
+    budget: Budget,
     atExit: (exit: number, table: SlotView) => Trouble | undefined,
   ) {
     this.graph = graph;
     this.codes = codes;
     this.rule = rule;
+    this.budget = budget;
     this.atExit = atExit;
     for (const { at, digest, key } of rule.choices) this.choices.set(`${at} ${digest}`, key);
   }
@@ -198,6 +204,7 @@ class RuleWalk {
   }
 
   private standing(location: number, codes: readonly number[]): Standing {
+    spent(this.budget, TABLE_WORK);
     const here = this.graph.locations[location];
     const key = `${here.key}|${codes.join()}`;
     this.met.add(key);

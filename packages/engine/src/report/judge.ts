@@ -2,7 +2,7 @@ import type { Trouble } from '../base/diagnostic.ts';
 import { holds } from '../claims/formula.ts';
 import { meaningOf } from '../claims/sentence.ts';
 import type { Graph } from '../routine/graph.ts';
-import type { Starts } from '../routine/starts.ts';
+import { startingOrders, type Starts } from '../routine/starts.ts';
 import { slotView } from '../routine/table.ts';
 import { explainSentence } from './explain.ts';
 import type { Standing } from './runs.ts';
@@ -21,9 +21,7 @@ export interface Judged {
 export function judge(graph: Graph, starts: Starts, at: Standing): Judged[] {
   const { layout, numbers } = graph.locations[at.location];
   const { routine } = graph;
-  const start = Object.fromEntries(
-    routine.setUp.piles.map((pile) => [pile.name, pile.cards.map((lying) => lying.card)]),
-  );
+  const start = startingOrders(routine);
   const table = slotView(at.table, graph);
   const exit = { layout, numbers, cards: starts.universe, start };
   return routine.endings.map(({ text, sentence }): Judged => {

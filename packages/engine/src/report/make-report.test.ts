@@ -36,6 +36,12 @@ describe('a refuted sentence', () => {
   });
 });
 
+test('cards left over after the last block are spoken of', () => {
+  const ending = 'Every block of 3 has exactly 1 face-up card.';
+  const { report } = check(noteText(['packet: 8 cards, face down'], ['Turn the packet over.'], [ending]));
+  expect(report.sentences[0].why).toContain('Cards left over after the last block of 3: 2.');
+});
+
 test.each([
   ['Exactly 2 cards are face up.', ['packet: 4 cards, face down'], '0 face-up cards in the packet, not 2'],
   [

@@ -39,9 +39,11 @@ export function makeReport({ title, text, diagnostics, readings, decision, descr
     };
   }
   const coverage = coverageOf(decision);
-  const sentences = decision.sentences.map((sentence) =>
-    sentenceReport(decision, sentence, coverage, text, describe),
-  );
+  const sentences = decision.sentences.map((sentence, i) => {
+    const told = sentenceReport(decision, sentence, coverage, text, describe);
+    const asides = decision.asides[i].map((aside) => describe(aside).words);
+    return { ...told, why: [told.why, ...asides].join(' ').trim() };
+  });
   const { verdict } = decision;
   const summary = summaryOf(verdict, sentences, coverage);
   return { title, verdict, summary, diagnostics, readings, sentences, coverage };

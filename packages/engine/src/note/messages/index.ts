@@ -10,6 +10,7 @@ import { budgetRule } from './budget-rule.ts';
 import { budgetTables } from './budget-tables.ts';
 import { budgetTrials } from './budget-trials.ts';
 import { bulletsNotRead } from './bullets-not-read.ts';
+import { certificateBudget } from './certificate-budget.ts';
 import { certificateClaim } from './certificate-claim.ts';
 import { certificateColumns } from './certificate-columns.ts';
 import { certificateEdge } from './certificate-edge.ts';
@@ -91,6 +92,7 @@ import { notAnOrder } from './not-an-order.ts';
 import { notDivisible } from './not-divisible.ts';
 import { notEnoughCards } from './not-enough-cards.ts';
 import { notOneCard } from './not-one-card.ts';
+import { noteNotUnderstood } from './note-not-understood.ts';
 import { noteTooLong } from './note-too-long.ts';
 import { noteTooManyLines } from './note-too-many-lines.ts';
 import { nothingToFoldOnto } from './nothing-to-fold-onto.ts';
@@ -133,6 +135,7 @@ import { setUpEach } from './set-up-each.ts';
 import { setUpEmpty } from './set-up-empty.ts';
 import { setUpEnds } from './set-up-ends.ts';
 import { setUpFacesInOrder } from './set-up-faces-in-order.ts';
+import { setUpHandEmpty } from './set-up-hand-empty.ts';
 import { setUpJoint } from './set-up-joint.ts';
 import { setUpKindCount } from './set-up-kind-count.ts';
 import { setUpKindsClash } from './set-up-kinds-clash.ts';
@@ -154,6 +157,7 @@ import { setUpOpenQuote } from './set-up-open-quote.ts';
 import { setUpOrderNotSaid } from './set-up-order-not-said.ts';
 import { setUpOrderSize } from './set-up-order-size.ts';
 import { setUpOrderTaken } from './set-up-order-taken.ts';
+import { setUpOtherNumber } from './set-up-other-number.ts';
 import { setUpOwnName } from './set-up-own-name.ts';
 import { setUpPackAttribute } from './set-up-pack-attribute.ts';
 import { setUpPatternCount } from './set-up-pattern-count.ts';
@@ -214,6 +218,7 @@ export const MESSAGES: readonly Message[] = [
   budgetTables,
   budgetTrials,
   bulletsNotRead,
+  certificateBudget,
   certificateClaim,
   certificateColumns,
   certificateEdge,
@@ -295,6 +300,7 @@ export const MESSAGES: readonly Message[] = [
   notDivisible,
   notEnoughCards,
   notOneCard,
+  noteNotUnderstood,
   noteTooLong,
   noteTooManyLines,
   nothingToFoldOnto,
@@ -337,6 +343,7 @@ export const MESSAGES: readonly Message[] = [
   setUpEmpty,
   setUpEnds,
   setUpFacesInOrder,
+  setUpHandEmpty,
   setUpJoint,
   setUpKindCount,
   setUpKindsClash,
@@ -358,6 +365,7 @@ export const MESSAGES: readonly Message[] = [
   setUpOrderNotSaid,
   setUpOrderSize,
   setUpOrderTaken,
+  setUpOtherNumber,
   setUpOwnName,
   setUpPackAttribute,
   setUpPatternCount,
