@@ -12,13 +12,13 @@ export default defineConfig({
   snapshotPathTemplate: '{testDir}/../screenshots/{arg}{ext}',
   fullyParallel: true,
   workers: 2,
-  // A loaded machine may miss a time-out; a real fault fails every time.
-  retries: 2,
+  // A test that only passes at a second try tells of a fault, in it or in the app.
+  retries: 0,
   forbidOnly: process.env['CI'] !== undefined,
-  timeout: 180_000,
+  timeout: 120_000,
   // Fonts are drawn a little differently from machine to machine.
   expect: {
-    timeout: 45_000,
+    timeout: 30_000,
     toHaveScreenshot: { maxDiffPixelRatio: 0.03, threshold: 0.3, animations: 'disabled' },
   },
   reporter: [['list']],
@@ -28,7 +28,7 @@ export default defineConfig({
     locale: 'en-GB',
     timezoneId: 'UTC',
     trace: 'off',
-    actionTimeout: 45_000,
+    actionTimeout: 30_000,
     launchOptions: {
       executablePath: findChromium() ?? '',
       args: [

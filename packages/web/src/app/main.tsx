@@ -17,15 +17,21 @@ import { start } from './start.ts';
 
 applyPreferences();
 keepReady();
-void start();
 
 const root = document.getElementById('root');
 // The page of this package has it.
 if (root === null) throw new Error('the page has no place for the app');
-createRoot(root).render(
-  <StrictMode>
-    <ErrorBoundary>
-      <App />
-    </ErrorBoundary>
-  </StrictMode>,
-);
+
+// What a killed page left behind is back in its note before any room shows it; a database that does not answer must not
+// keep the page empty, as the rooms have words for that.
+const PATIENCE = 2_000;
+const started = start().catch(() => {});
+void Promise.race([started, new Promise((resolve) => setTimeout(resolve, PATIENCE))]).then(() => {
+  createRoot(root).render(
+    <StrictMode>
+      <ErrorBoundary>
+        <App />
+      </ErrorBoundary>
+    </StrictMode>,
+  );
+});

@@ -15,6 +15,7 @@ export interface JournalEntry {
 
 /** An entry left behind by a page that is no more. */
 export interface Leftover extends JournalEntry {
+  readonly page: string;
   readonly note: string;
   readonly key: string;
 }
@@ -49,7 +50,8 @@ export function leftovers(storage: Shelfmark, alive: ReadonlySet<string>): Lefto
     if (key === null || !key.startsWith(PREFIX)) continue;
     const [page = '', ...rest] = key.slice(PREFIX.length).split('.');
     const entry = readEntry(storage.getItem(key));
-    if (!alive.has(page)) found.push({ key, note: rest.join('.'), ...(entry ?? { text: '', revision: -1 }) });
+    if (!alive.has(page))
+      found.push({ key, page, note: rest.join('.'), ...(entry ?? { text: '', revision: -1 }) });
   }
   return found;
 }

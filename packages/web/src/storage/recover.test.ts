@@ -1,7 +1,7 @@
 import { afterEach, describe, expect, test, vi } from 'vitest';
 import { freshRepository, memoryStorage } from '../../testing/store.ts';
 import { openJournal } from './journal.ts';
-import { recoverTyping } from './recover.ts';
+import { recoverLater, recoverTyping } from './recover.ts';
 
 function withPages(...alive: string[]) {
   const held = alive.map((page) => ({ name: `foregone.page.${page}` }));
@@ -29,6 +29,30 @@ describe('what a killed page leaves behind', () => {
     expect(await recoverTyping(repository, storage)).toBe(0);
     expect((await repository.getNote(id))?.text).toBe('start');
     expect(storage.length).toBe(1);
+  });
+
+  test('is saved when a page that seemed alive ends', async () => {
+    const ended: (() => Promise<void>)[] = [];
+    vi.stubGlobal('navigator', {
+      locks: {
+        query: () => Promise.resolve({ held: [{ name: 'foregone.page.dying' }] }),
+        request: (name: string, run: () => Promise<void>) => {
+          expect(name).toBe('foregone.page.dying');
+          ended.push(run);
+        },
+      },
+    });
+    const [repository, storage] = [freshRepository(), memoryStorage()];
+    const { id } = await repository.createNote('start');
+    openJournal(storage, 'dying').write(id, { text: 'typed', revision: 1 });
+    openJournal(storage, 'own').write(id, { text: 'mine', revision: 1 });
+    const saved: number[] = [];
+    expect(await recoverTyping(repository, storage)).toBe(1);
+    recoverLater(repository, storage, 'own', (count) => saved.push(count));
+    expect(ended).toHaveLength(1);
+    await ended[0]!();
+    expect(saved).toEqual([1]);
+    expect((await repository.versionsOf(id)).map(({ text }) => text)).toContain('typed');
   });
 
   test('goes into the history where the note has moved on', async () => {

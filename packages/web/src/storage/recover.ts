@@ -1,4 +1,4 @@
-import { leftovers, type Shelfmark } from './journal.ts';
+import { leftovers, type Leftover, type Shelfmark } from './journal.ts';
 import type { Repository } from './repository.ts';
 
 const LOCK = 'foregone.page.';
@@ -18,8 +18,38 @@ async function alivePages(): Promise<ReadonlySet<string>> {
  * its history, or a note of its own. Gives back how many texts were saved.
  */
 export async function recoverTyping(repository: Repository, storage: Shelfmark): Promise<number> {
+  return saveAll(repository, storage, leftovers(storage, await alivePages()));
+}
+
+/**
+ * Does the same for pages that seem to be alive, as soon as they end. A page that was killed a moment ago still seems to be, and
+ * nobody might open another for days.
+ *
+ * @param page this page's own name
+ * @param onSaved hears how many texts were saved
+ */
+export function recoverLater(
+  repository: Repository,
+  storage: Shelfmark,
+  page: string,
+  onSaved: (count: number) => void,
+): void {
+  const pages = new Set(leftovers(storage, new Set([page])).map((entry) => entry.page));
+  for (const other of pages) {
+    void navigator.locks?.request(`${LOCK}${other}`, async () => {
+      const left = leftovers(storage, new Set()).filter((entry) => entry.page === other);
+      onSaved(await saveAll(repository, storage, left));
+    });
+  }
+}
+
+async function saveAll(
+  repository: Repository,
+  storage: Shelfmark,
+  entries: readonly Leftover[],
+): Promise<number> {
   let saved = 0;
-  for (const { key, note, text, revision } of leftovers(storage, await alivePages())) {
+  for (const { key, note, text, revision } of entries) {
     const found = await repository.getNote(note);
     if (revision >= 0 && found?.text !== text) {
       saved += 1;

@@ -1,5 +1,5 @@
 import { describe, expect, test, vi } from 'vitest';
-import { answer } from './answer.ts';
+import { answer, answering } from './answer.ts';
 import { createEngine, type WorkerLike } from './client.ts';
 import type { Reply, Request } from './protocol.ts';
 
@@ -80,6 +80,33 @@ describe('the latest question wins', () => {
     expect(started[0]!.ended).toBe(true);
   });
 
+  test('a thread that tells bit by bit is kept, unless it does not take up the next question', async () => {
+    vi.useFakeTimers();
+    const { started, start } = handThread();
+    const engine = createEngine(start);
+    const bits: string[] = [];
+    const first = engine.ask('freedom', 'one', { about: '1', onBit: ({ text }) => bits.push(text) });
+    const row = { text: 'Cut.', hands: 'cut', status: 'safe', words: '', choices: null } as const;
+    started[0]!.reply({ id: 1, kind: 'bit', bit: row });
+    const second = engine.ask('freedom', 'one', { about: '2' });
+    expect(await first).toBeUndefined();
+    started[0]!.reply({ id: 2, kind: 'begun' });
+    vi.advanceTimersByTime(1_000);
+    expect(started).toHaveLength(1);
+    started[0]!.reply({ id: 2, kind: 'answer', answer: '' });
+    expect(await second).toBe('');
+    expect(bits).toEqual(['Cut.']);
+
+    void engine.ask('freedom', 'one', { about: '3' });
+    const fourth = engine.ask('moments', 'two');
+    vi.advanceTimersByTime(1_000);
+    expect(started.map(({ ended }) => ended)).toEqual([true, false]);
+    expect(started[1]!.requests.map(({ ask }) => ask)).toEqual(['moments']);
+    started[1]!.reply({ id: 4, kind: 'answer', answer: NONE });
+    expect(await fourth).toEqual(NONE);
+    vi.useRealTimers();
+  });
+
   test('progress is passed on, a fault is thrown and the next question gets a new thread', async () => {
     const { started, start } = handThread();
     const engine = createEngine(start);
@@ -132,6 +159,38 @@ describe('what the thread answers', () => {
     );
     expect(structuredClone(found)).toEqual(found);
     expect(found.ok).toBe(true);
+  });
+
+  test('freedom, row by row, and how the ending fails with one of them', () => {
+    const about = (ask: 'freedom' | 'changes' | 'breaking', what: string) =>
+      answering(ask, NOTE, {
+        bounds: { time: 60_000 },
+        clock: () => performance.now(),
+        progress: () => {},
+        about: what,
+      });
+    const rows = [...about('freedom', '2')];
+    expect(structuredClone(rows)).toEqual(rows);
+    expect(rows.some((row) => 'hands' in row && row.hands === 'cut' && row.status === 'safe')).toBe(true);
+    const breaks = rows.find((row) => 'hands' in row && row.status === 'unsafe')!;
+    const failure = about('breaking', JSON.stringify(['2', breaks.text])).next().value;
+    expect(failure).toMatchObject({ shows: expect.any(String) });
+    expect([...about('changes', '2')].length).toBeGreaterThan(0);
+  });
+
+  test('structures by their names, each once', () => {
+    const pairs = NOTE.replace(/- packet:.*/, '- packet: 8 cards alternately red and black, face down')
+      .replace(/1\. Any[^]*turning every second card\./, '1. Cut the packet.')
+      .replace('Exactly 4 cards are face up.', 'Every pair has one of each colour.');
+    const names = answer(
+      'structures',
+      pairs,
+      { time: 60_000 },
+      () => performance.now(),
+      () => {},
+    );
+    expect(names.length).toBeGreaterThan(0);
+    expect(new Set(names).size).toBe(names.length);
   });
 
   test('when time is up the engine stops and does not claim a proof', () => {

@@ -1,14 +1,16 @@
 import type { Report } from '@foregone/engine';
 import workerUrl from './engine-worker.ts?worker&url';
-import type { Questions, QuestionName, Reply, Request } from './protocol.ts';
+import type { Bit, BitOf, Questions, QuestionName, Reply, Request } from './protocol.ts';
 
-export interface AskOptions {
+export interface AskOptions<Name extends QuestionName = QuestionName> {
   /** Told the work spent so far, ten times a second at most. */
   readonly onProgress?: (spent: number) => void;
   /** Milliseconds after which the engine stops and says what it knows by then. */
   readonly time?: number;
   /** See `Request.about`. */
   readonly about?: string;
+  /** Told what comes bit by bit before the answer. */
+  readonly onBit?: (bit: BitOf<Name>) => void;
 }
 
 /** One engine in a thread of its own. It answers the latest question; an older one still open is dropped. */
@@ -17,7 +19,7 @@ export interface Engine {
   ask<Name extends QuestionName>(
     ask: Name,
     text: string,
-    options?: AskOptions,
+    options?: AskOptions<Name>,
   ): Promise<Questions[Name] | undefined>;
   stop(): void;
 }
@@ -38,9 +40,15 @@ function startWorker(): WorkerLike {
   return new Worker(workerUrl, { type: 'module', name: 'engine' });
 }
 
+/** Questions whose thread listens between two bits, so that it need not be ended with them. */
+const LISTENING: ReadonlySet<QuestionName> = new Set(['freedom', 'changes']);
+/** Milliseconds that such a thread is given to take up the next question. */
+const HEARING = 250;
+
 interface Open {
-  readonly id: number;
+  readonly request: Request;
   readonly onProgress: ((spent: number) => void) | undefined;
+  readonly onBit: ((bit: Bit) => void) | undefined;
   readonly settle: (answer: Questions[QuestionName] | undefined) => void;
   readonly fail: (error: Error) => void;
 }
@@ -49,29 +57,40 @@ export function createEngine(start: () => WorkerLike = startWorker): Engine {
   let worker: WorkerLike | undefined;
   let open: Open | undefined;
   let last = 0;
+  let hearing: ReturnType<typeof setTimeout> | undefined;
 
-  // The engine works in one long breath and cannot be spoken to meanwhile, so a question nobody waits for any more ends
-  // with its thread.
-  const drop = () => {
-    if (open === undefined) return;
-    open.settle(undefined);
-    open = undefined;
+  const end = () => {
+    clearTimeout(hearing);
     worker?.terminate();
     worker = undefined;
+  };
+
+  const send = (request: Request) => {
+    if (worker === undefined) {
+      worker = start();
+      worker.onmessage = hear;
+      worker.onerror = ({ message }) => fail(message || 'the engine could not be started');
+    }
+    worker.postMessage(request);
   };
 
   const fail = (message: string) => {
     open?.fail(new Error(message));
     open = undefined;
-    worker?.terminate();
-    worker = undefined;
+    end();
   };
 
   const hear = ({ data }: MessageEvent<Reply>) => {
-    if (data.id !== open?.id) return;
+    if (data.id !== open?.request.id) return;
+    clearTimeout(hearing);
     switch (data.kind) {
+      case 'begun':
+        return;
       case 'progress':
         open.onProgress?.(data.spent);
+        return;
+      case 'bit':
+        open.onBit?.(data.bit);
         return;
       case 'answer':
         open.settle(data.answer);
@@ -86,31 +105,38 @@ export function createEngine(start: () => WorkerLike = startWorker): Engine {
     ask<Name extends QuestionName>(
       ask: Name,
       text: string,
-      { onProgress, time = PATIENCE, about = '' }: AskOptions = {},
+      { onProgress, time = PATIENCE, about = '', onBit }: AskOptions<Name> = {},
     ) {
-      drop();
+      const dropped = open;
+      open = undefined;
+      // Most questions are worked on in one long breath, so one nobody waits for any more ends with its thread.
+      if (dropped !== undefined && !LISTENING.has(dropped.request.ask)) end();
+      dropped?.settle(undefined);
       return new Promise<Questions[Name] | undefined>((resolve, reject) => {
         last += 1;
+        const request: Request = { id: last, ask, text, about, bounds: { time } };
         open = {
-          id: last,
+          request,
           onProgress,
           // The thread answers the question it was asked: see `answer.ts`, which is typed by name.
+          onBit: onBit as ((bit: Bit) => void) | undefined,
           settle: (answer) => resolve(answer as Questions[Name] | undefined),
           fail: reject,
         };
-        if (worker === undefined) {
-          worker = start();
-          worker.onmessage = hear;
-          worker.onerror = ({ message }) => fail(message || 'the engine could not be started');
+        clearTimeout(hearing);
+        if (dropped !== undefined && worker !== undefined) {
+          hearing = setTimeout(() => {
+            end();
+            send(request);
+          }, HEARING);
         }
-        const request: Request = { id: last, ask, text, about, bounds: { time } };
-        worker.postMessage(request);
+        send(request);
       });
     },
     stop() {
-      drop();
-      worker?.terminate();
-      worker = undefined;
+      open?.settle(undefined);
+      open = undefined;
+      end();
     },
   };
 }

@@ -1,4 +1,7 @@
 import type {
+  AlterationData,
+  FailureData,
+  FreedomRowData,
   Performance,
   Range,
   Report,
@@ -60,9 +63,26 @@ export interface Questions {
   readonly format: string;
   /** The verdict of each of the texts it is asked about, a JSON list; each is given little work only. */
   readonly verdicts: readonly ReportVerdict[];
+  /** Names of the structures that its cards keep or need somewhere on the way, each once. */
+  readonly structures: readonly string[];
+  /** What else could be done at the place it is asked about: told row by row; the answer says why the rows end early, if they do. */
+  readonly freedom: string;
+  /** What else the step it is asked about could be: told one by one. */
+  readonly changes: string;
+  /** How the ending fails with a row put in; asked about a place and the row's text, a JSON list. */
+  readonly breaking: FailureData | null;
 }
 
 export type QuestionName = keyof Questions;
+
+/** What is told bit by bit before the question is answered. */
+export interface Bits {
+  readonly freedom: FreedomRowData;
+  readonly changes: AlterationData;
+}
+
+export type BitOf<Name extends QuestionName> = Name extends keyof Bits ? Bits[Name] : never;
+export type Bit = Bits[keyof Bits];
 
 /** Counted and timed limits of one question. */
 export interface Bounds {
@@ -80,7 +100,10 @@ export interface Request {
 }
 
 export type Reply =
+  /** The question has been taken up. */
+  | { readonly id: number; readonly kind: 'begun' }
   | { readonly id: number; readonly kind: 'progress'; readonly spent: number }
+  | { readonly id: number; readonly kind: 'bit'; readonly bit: Bit }
   | { readonly id: number; readonly kind: 'answer'; readonly answer: Questions[QuestionName] }
   /** A fault of ours, never of the note. */
   | { readonly id: number; readonly kind: 'fault'; readonly message: string };

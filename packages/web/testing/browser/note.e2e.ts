@@ -76,6 +76,8 @@ test('sentences are offered where one begins, and steps change places by keys', 
   await page.keyboard.press('Enter');
   await page.keyboard.type('Milk the');
   await expect(page.getByRole('option', { name: /Milk the packet.*milk shuffle/ })).toBeVisible();
+  // For 75 ms a list that has just come up takes no keys, so that nobody takes from it unawares.
+  await page.waitForTimeout(150);
   await page.keyboard.press('Enter');
   await expect.poll(() => storedText(page, 'ferry')).toContain('2. Milk the packet.');
   await page.keyboard.press('Escape');
