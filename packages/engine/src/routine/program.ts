@@ -1,6 +1,7 @@
 import { moveById } from '../moves/index.ts';
 import type { Move } from '../moves/move.ts';
 import type { Args, NumberRef } from '../phrases/values.ts';
+import { restricted } from './only.ts';
 import type {
   EachStep,
   EitherStep,
@@ -78,7 +79,8 @@ export function flatten(routine: Routine): Program {
   function lay(step: Step, next: number): number {
     switch (step.do) {
       case 'move': {
-        const move = moveById(step.move);
+        const move =
+          step.only === undefined ? moveById(step.move) : restricted(moveById(step.move), step.only);
         return add(
           { do: 'move', step, move, args: step.args, next },
           numbersIn(step.args),

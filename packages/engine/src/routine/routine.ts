@@ -1,6 +1,7 @@
 import type { Range } from '../base/diagnostic.ts';
 import type { Card } from '../cards/card.ts';
 import type { Sentence } from '../claims/sentence.ts';
+import type { Key, Phase } from '../moves/move.ts';
 import type { Args, NumberRef } from '../phrases/values.ts';
 
 /** One card as it lies at the start. */
@@ -39,6 +40,12 @@ export interface Origin {
   readonly range: Range;
 }
 
+/** Some of the options that a move has at one phase; the others are not taken. */
+export interface Only {
+  readonly phase: Phase;
+  readonly keys: readonly Key[];
+}
+
 export interface MoveStep extends Origin {
   readonly do: 'move';
   readonly move: string;
@@ -49,6 +56,8 @@ export interface MoveStep extends Origin {
   readonly secret: boolean;
   /** True when the sentence says that it is made openly; else it is known only if the move is so by its nature. */
   readonly open?: boolean;
+  /** No note says this; it is how a condition on one choice is tried. */
+  readonly only?: Only;
 }
 
 export type Times =
