@@ -8,6 +8,13 @@ import { equals } from './sums.ts';
 
 type AllButArgs = { n: NumberRef; bit: 'up' | 'end'; pile?: PileRef };
 
+/** Of 4 cards 1 and 3 are all the odd numbers there are, of 2 cards none and both all the even ones: then parity tells. */
+function areAllAlike(few: number, size: number): boolean {
+  if (size % 2 !== 0) return false;
+  const alike = Array.from({ length: size + 1 }, (_, k) => k).filter((k) => (k - few) % 2 === 0);
+  return few >= 0 && few <= size && alike.every((k) => k === few || k === size - few);
+}
+
 /** C2, C3: so many cards face the other way. */
 export const allBut = defineClaim<AllButArgs>({
   id: 'all-but',
@@ -32,7 +39,9 @@ export const allBut = defineClaim<AllButArgs>({
     if (size === 0) return means(FALSE);
     const set = count({ tests: [{ test: 'bit', bit }] }, slots.value, exit);
     const few = numberAt(n, exit);
-    return means(2 * few === size ? equals(set, few) : or([equals(set, few), equals(set, size - few)]));
+    if (2 * few === size) return means(equals(set, few));
+    if (areAllAlike(few, size)) return means(equals(set, few, 2));
+    return means(or([equals(set, few), equals(set, size - few)]));
   },
   examples: [
     { table: 'r^ b r r', sentence: 'Exactly 1 card faces the other way.', holds: true },

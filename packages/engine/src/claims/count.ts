@@ -7,6 +7,10 @@ import { ANY, attributesOf, both, count as countOf, isNobody } from './kinds.ts'
 import { slotsIn } from './piles.ts';
 import { equals } from './sums.ts';
 
+// One card `is`, more `are`.
+const AT_LEAST_1: Amount = { of: 'at least', n: 1 };
+const AT_MOST_1: Amount = { of: 'at most', n: 1 };
+
 type CountArgs = { n: Amount; kind: Kind; state?: Kind; pile?: PileRef };
 
 /** C4, C20: how many cards are something or lie somewhere. */
@@ -17,14 +21,22 @@ export const count = defineClaim<CountArgs>({
   phrases: [
     phrase('no {kind:onekind} [in {pile:pile}] is {state:onestate}', { n: exactly(0) }),
     phrase('[exactly] (1|one) {kind:onekind} [in {pile:pile}] is {state:onestate}', { n: exactly(1) }),
+    phrase('at least (1|one) {kind:onekind} [in {pile:pile}] is {state:onestate}', { n: AT_LEAST_1 }),
+    phrase('at most (1|one) {kind:onekind} [in {pile:pile}] is {state:onestate}', { n: AT_MOST_1 }),
     phrase('{n:howmany} {kind:kind} [in {pile:pile}] are {state:state}'),
     phrase('no {kind:kind} [in {pile:pile}] are {state:state}', { n: exactly(0) }),
     phrase('no {kind:onekind} is in {pile:pile}', { n: exactly(0) }),
     phrase('[exactly] (1|one) {kind:onekind} is [left] in {pile:pile}', { n: exactly(1) }),
+    phrase('at least (1|one) {kind:onekind} is [left] in {pile:pile}', { n: AT_LEAST_1 }),
+    phrase('at most (1|one) {kind:onekind} is [left] in {pile:pile}', { n: AT_MOST_1 }),
     phrase('{n:howmany} {kind:kind} are [left] in {pile:pile}'),
     phrase('{pile:pile} (has|holds|contains) [exactly] (1|one) {kind:onekind}', { n: exactly(1) }),
+    phrase('{pile:pile} (has|holds|contains) at least (1|one) {kind:onekind}', { n: AT_LEAST_1 }),
+    phrase('{pile:pile} (has|holds|contains) at most (1|one) {kind:onekind}', { n: AT_MOST_1 }),
     phrase('{pile:pile} (has|holds|contains) {n:howmany} {kind:kind}'),
     phrase('there is [exactly] (1|one) {kind:onekind} [in {pile:pile}]', { n: exactly(1) }),
+    phrase('there is at least (1|one) {kind:onekind} [in {pile:pile}]', { n: AT_LEAST_1 }),
+    phrase('there is at most (1|one) {kind:onekind} [in {pile:pile}]', { n: AT_MOST_1 }),
     phrase('there are {n:howmany} {kind:kind} [in {pile:pile}]'),
     phrase('{n:howmany} {kind:kind} are left', { pile: 'packet' }),
   ],
@@ -47,6 +59,9 @@ export const count = defineClaim<CountArgs>({
   examples: [
     { table: 'r^ b^ r b^', sentence: 'Exactly 3 cards are face up.', holds: true },
     { table: 'r^ b^ r b', sentence: 'Exactly half of the red cards are face up.', holds: true },
+    { table: 'r b^ r b', sentence: 'At least 1 card is face up.', holds: true },
+    { table: 'r b^ r b^', sentence: 'At most one card is face up.', holds: false },
+    { table: 'pile 1: r b; pile 2: b', sentence: 'Pile 1 holds at least one red card.', holds: true },
     { table: 'r^ b^ r b', sentence: 'No red card is face up.', holds: false },
     { table: 'packet: r b; pile 1: r r b', sentence: 'Pile 1 has at least 2 red cards.', holds: true },
     { table: 'packet: r b; pile 1: r r b', sentence: 'An even number of cards are in pile 1.', holds: false },
