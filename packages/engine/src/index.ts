@@ -62,6 +62,10 @@ export {
   type StructureData,
 } from './report/structures.ts';
 export { BudgetEnded } from './routine/graph.ts';
+export { setUpReport, type SentenceNeed, type SetUpCount, type SetUpReport } from './report/set-up-report.ts';
+export { setUpFound, type FoundSetUpData, type SetUpsFound } from './report/set-up-found.ts';
+export type { StackingSteps } from './report/set-up-steps.ts';
+export { setUpFaults, type CardAt, type SetUpFaultData, type SetUpFaults } from './report/set-up-check.ts';
 export { wordingOf } from './report/wording.ts';
 export { counted, grouped } from './report/words.ts';
 export { Stage, type Played, type StageNext } from './report/stage.ts';

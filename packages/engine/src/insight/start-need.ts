@@ -5,7 +5,7 @@ import { kernelFor } from '../proving/kernel.ts';
 import { needOf } from '../proving/need.ts';
 import { equationsOf, problemsOf, type Member, type Problem } from '../proving/problem.ts';
 import { Meanings, type Limits } from '../proving/question.ts';
-import { regionFrom } from '../proving/region.ts';
+import { regionFrom, type Region } from '../proving/region.ts';
 import type { Layout } from '../pictures/layout.ts';
 import { Graph } from '../routine/graph.ts';
 import type { Ending, Routine, Sentence } from '../routine/routine.ts';
@@ -23,6 +23,7 @@ export interface StartLine {
 /** What the cards must be like when the working begins, whatever they were in the note's own set-up. */
 export interface StartNeed {
   readonly graph: Graph;
+  readonly region: Region;
   readonly starts: Starts;
   readonly layout: Layout;
   /** Bits of the card in each slot, as the set-up lays it. */
@@ -81,6 +82,7 @@ export function startNeed(routine: Routine, limits: Limits): StartNeed | null {
   }
   return {
     graph,
+    region,
     starts,
     layout: graph.locations[graph.start].layout,
     bits: Array.from(starts.base.bits),

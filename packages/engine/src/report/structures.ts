@@ -3,6 +3,7 @@ import { START } from '../moves/move.ts';
 import { sizeOf, type Layout } from '../pictures/layout.ts';
 import type { Decision } from '../proving/decision.ts';
 import { momentsOf, type Moments } from '../proving/moments.ts';
+import type { Problem } from '../proving/problem.ts';
 import type { Limits } from '../proving/question.ts';
 import type { Graph, Location } from '../routine/graph.ts';
 import { Followed } from '../structures/followed.ts';
@@ -104,7 +105,17 @@ export function structuresReport(decision: Decision, text: string, limits: Limit
           numbers: location.numbers,
           certain: certain.map((found) => structureData(found, layout)),
           needed: sentences.map(({ families }) =>
-            families === null ? null : neededAt(families, location, subjects),
+            families === null
+              ? null
+              : neededData(
+                  families.map(({ moments, naming }) => ({
+                    problem: moments.problem,
+                    naming,
+                    rows: moments.neededAt(location.id),
+                  })),
+                  layout,
+                  subjects,
+                ),
           ),
           lost: lost.map((found) => structureData(found, layout)),
           gained: gained.map(({ found, after }) => structureData(found, after)),
@@ -113,21 +124,31 @@ export function structuresReport(decision: Decision, text: string, limits: Limit
     }));
 }
 
-function neededAt(
-  families: NonNullable<Sentence['families']>,
-  { id, layout }: Location,
+/** Needed equations of one family at a moment, and how its columns are called. */
+export interface NeededPart {
+  readonly problem: Problem;
+  readonly naming: Naming;
+  /** Dense rows of `problem.width`. */
+  readonly rows: readonly (readonly number[])[];
+}
+
+/** What is needed of some families, by the trade's names as far as these go. */
+export function neededData(
+  parts: readonly NeededPart[],
+  layout: Layout,
   subjects: Parameters<typeof neededStructures>[3],
 ): NeededData {
-  const parts = families.map(({ moments, naming }) => {
-    const rows = moments.neededAt(id);
-    return { naming, rows, needed: neededStructures(moments.problem, rows, layout, subjects) };
-  });
+  const said = parts.map(({ problem, rows, naming }) => ({
+    naming,
+    rows,
+    needed: neededStructures(problem, rows, layout, subjects),
+  }));
   return {
-    structures: parts.flatMap(({ needed }) => needed.found.map((found) => structureData(found, layout))),
-    rest: parts.flatMap(({ needed, naming }) =>
+    structures: said.flatMap(({ needed }) => needed.found.map((found) => structureData(found, layout))),
+    rest: said.flatMap(({ needed, naming }) =>
       needed.rest.length === 0 ? [] : statementsOf(needed.rest, layout, naming).map(({ words }) => words),
     ),
-    equations: parts.reduce((sum, { rows }) => sum + rows.length, 0),
+    equations: said.reduce((sum, { rows }) => sum + rows.length, 0),
   };
 }
 

@@ -1,0 +1,111 @@
+import type { Trouble } from '../base/diagnostic.ts';
+import { good, type Result } from '../base/result.ts';
+import { countPackets } from '../insight/setup.ts';
+import { startNeed, type StartNeed } from '../insight/start-need.ts';
+import type { Limits } from '../proving/question.ts';
+import type { Ending } from '../routine/routine.ts';
+import { handledIn } from '../structures/followed.ts';
+import { subjectsFor } from '../structures/subjects.ts';
+import { answered, type Asked } from './asked.ts';
+import { namingOf } from './naming.ts';
+import { neededData, type NeededData } from './structures.ts';
+import { counted, grouped } from './words.ts';
+
+/** What one sentence of the ending asks of the packet when the working begins. */
+export interface SentenceNeed {
+  readonly text: string;
+  /** Null where it cannot be told. */
+  readonly needs: NeededData | null;
+  /** Why it cannot be told, or that nothing is asked; empty where `needs` says it all. */
+  readonly why: string;
+}
+
+export interface SetUpCount {
+  /** Orders of the note's cards that make every sentence certain: a string of digits. */
+  readonly orders: string;
+  /** All orders of them. */
+  readonly all: string;
+  /** Ways to lay them out when cards that are alike for the endings are not told apart. */
+  readonly patterns: string;
+  readonly words: string;
+}
+
+/** What the start must satisfy, sentence by sentence, and how many packets do. */
+export interface SetUpReport {
+  readonly places: number;
+  readonly sentences: readonly SentenceNeed[];
+  /** Null where a sentence is no equation or counting takes too much. */
+  readonly count: SetUpCount | null;
+  readonly words: string;
+}
+
+const LOOKS =
+  'The working looks at cards or can get stuck, so what the start must be like cannot be worked back from the ending.';
+const NO_EQUATION = 'This sentence is no equation: what it needs at the start cannot be worked back.';
+const OF_ORDER =
+  'It compares with the order in which the cards begin: it holds for every order of them or for none.';
+
+/** What the start must satisfy for every sentence of the ending to be certain, whatever cards the note's own set-up lays. */
+export function setUpReport(asked: Asked, limits: Limits): Result<SetUpReport, Trouble> {
+  return answered(asked, limits, ({ routine }) => {
+    const need = startNeed(routine, limits);
+    const places = routine.setUp.piles.reduce((sum, { cards }) => sum + cards.length, 0);
+    if (need === null) {
+      const sentences = routine.endings.map(({ text }) => ({ text, needs: null, why: LOOKS }));
+      return good({ places, sentences, count: null, words: LOOKS });
+    }
+    const sentences = routine.endings.map((ending) => sentenceNeed(ending, need));
+    const count = need.leftOut.length > 0 ? null : countOf(need);
+    return good({ places, sentences, count, words: sayAll(sentences, count, places) });
+  });
+}
+
+function sentenceNeed(ending: Ending, need: StartNeed): SentenceNeed {
+  const { text } = ending;
+  if (need.leftOut.includes(ending)) return { text, needs: null, why: NO_EQUATION };
+  const { graph, region, starts, layout } = need;
+  const parts = need.families
+    .filter((family) => family.ending === ending)
+    .map(({ problem, rows }) => ({ problem, rows, naming: namingOf(problem, starts.universe, graph) }));
+  const subjects = subjectsFor(starts.universe, handledIn(graph, region, starts));
+  const needs = neededData(parts, layout, { graph, cards: starts.universe, subjects });
+  if (need.ofOrder.includes(ending)) return { text, needs, why: OF_ORDER };
+  return { text, needs, why: needs.equations === 0 ? 'Any order of these cards will do.' : '' };
+}
+
+function countOf(need: StartNeed): SetUpCount | null {
+  const found = countPackets(need);
+  if (found === null) return null;
+  const n = need.bits.length;
+  let all = 1n;
+  for (let i = 2; i <= n; i++) all *= BigInt(i);
+  const { orders, patterns } = found;
+  return {
+    orders: String(orders),
+    all: String(all),
+    patterns: String(patterns),
+    words: sayCount(orders, all, n),
+  };
+}
+
+function sayCount(orders: bigint, all: bigint, n: number): string {
+  const cards = counted(n, 'card');
+  if (orders === 0n) return `None of the ${grouped(all)} orders of these ${cards} will do.`;
+  if (orders === all) return `All ${grouped(all)} orders of these ${cards} will do.`;
+  const share = all / orders;
+  const one = share > 1n ? `, one in ${grouped(share)}` : '';
+  return `${grouped(orders)} of the ${grouped(all)} orders of these ${cards} will do${one}.`;
+}
+
+function sayAll(sentences: readonly SentenceNeed[], count: SetUpCount | null, places: number): string {
+  const asks = sentences.filter(({ needs }) => needs !== null && needs.equations > 0);
+  const untold = sentences.filter(({ needs }) => needs === null).length;
+  const open =
+    untold === 0 ? '' : ` Of ${counted(untold, 'sentence')} nothing can be said here, for it is no equation.`;
+  if (asks.length === 0)
+    return untold === sentences.length
+      ? 'What the start must be like cannot be worked back from the ending: no sentence is an equation.'
+      : `Nothing is asked of the order of the ${counted(places, 'card')}.${open}`;
+  const many = count?.words ?? (untold > 0 ? '' : 'How many packets will do could not be counted.');
+  return `${counted(asks.length, 'sentence')} of the ending ${asks.length === 1 ? 'asks' : 'ask'} something of the start. ${many}${open}`.trim();
+}
