@@ -147,6 +147,7 @@ function readsAsDeclared(
         return [part.left, part.right].forEach(visit);
       case 'equal':
       case 'order':
+      case 'judged':
         for (const { slot, coef, measure } of part.terms) {
           demand(Number.isInteger(slot) && laid[slot] !== undefined, `${where}: slot ${slot}`);
           demand(Number.isInteger(coef), `${where}: coefficient ${coef}`);

@@ -23,6 +23,7 @@ import {
   where,
   type Cards,
 } from './claim-look.ts';
+import { beats } from './hand-truth.ts';
 import type { LaidCard, Table } from './packets.ts';
 
 /**
@@ -160,6 +161,7 @@ const TRUTHS: Readonly<Record<string, (said: Said, look: Look, start: Exit['star
     const sets = look.groups(groups);
     return sets !== null && allSame(sets.map((cards) => sum(attribute, cards)));
   },
+  'better-hand': ({ p, q }, look) => beats(look.pile(p), look.pile(q)),
   'total-more': ({ p, q, attribute }, look) => sum(attribute, look.pile(p)) > sum(attribute, look.pile(q)),
   'place-is': ({ place, n, end, state, pile }, look) =>
     is(look.at(place ?? { end: end === 'bottom' ? 'bottom' : 'top', n }, look.pile(pile)), state),

@@ -23,7 +23,8 @@ export interface Term {
 
 /**
  * What a sentence says of one table, in slots of that table's layout. `equal` is an equation in whole numbers, or modulo
- * `mod` where given; `order` compares; `known` is settled by sizes and numbers alone.
+ * `mod` where given; `order` compares; `judged` is asked of all its readings at once, where no sum tells; `known` is settled by sizes and
+ * numbers alone.
  */
 export type Formula =
   | {
@@ -33,6 +34,14 @@ export type Formula =
       readonly mod?: number;
     }
   | { readonly is: 'order'; readonly terms: readonly Term[]; readonly least?: number; readonly most?: number }
+  | {
+      readonly is: 'judged';
+      /** What is asked, so that the same question about the same cards is known again. */
+      readonly id: string;
+      /** Each with the coefficient 1: readings in the order in which `judge` wants them. */
+      readonly terms: readonly Term[];
+      readonly judge: (readings: readonly number[]) => boolean;
+    }
   | { readonly is: 'and' | 'or'; readonly parts: readonly Formula[] }
   | { readonly is: 'not'; readonly part: Formula }
   | { readonly is: 'if'; readonly when: Formula; readonly then: Formula }
@@ -82,6 +91,10 @@ export function holds(formula: Formula, table: SlotView): boolean {
       const total = sum(formula.terms, table);
       return total >= (formula.least ?? -Infinity) && total <= (formula.most ?? Infinity);
     }
+    case 'judged':
+      return formula.judge(
+        formula.terms.map(({ slot, measure }) => measure.of(table.card(slot), (b) => table.bit(slot, b))),
+      );
     case 'and':
       return formula.parts.every((part) => holds(part, table));
     case 'or':
@@ -112,6 +125,7 @@ export function moved(
     switch (f.is) {
       case 'equal':
       case 'order':
+      case 'judged':
         return { ...f, terms: f.terms.map(term) };
       case 'and':
       case 'or':
@@ -148,6 +162,7 @@ export function readsOf(formula: Formula): { attributes: Set<string>; bits: Set<
     switch (f.is) {
       case 'equal':
       case 'order':
+      case 'judged':
         for (const { measure } of f.terms) {
           measure.attributes.forEach((a) => attributes.add(a));
           measure.bits.forEach((b) => bits.add(b));

@@ -7,6 +7,7 @@ import { allExcept } from './all-except.ts';
 import { allIn } from './all-in.ts';
 import { alternate } from './alternate.ts';
 import { asMany } from './as-many.ts';
+import { betterHand } from './better-hand.ts';
 import { between } from './between.ts';
 import { cardAmong } from './card-among.ts';
 import { cardIn } from './card-in.ts';
@@ -66,6 +67,7 @@ export const CLAIMS: readonly Claim[] = [
   groupTotal,
   sameTotal,
   totalMore,
+  betterHand,
   placeIs,
   cardIs,
   cardIn,

@@ -17,6 +17,7 @@ function known(holds: boolean): Formula {
 export function simplify(formula: Formula, cards: readonly Card[]): Formula {
   switch (formula.is) {
     case 'known':
+    case 'judged':
       return formula;
     case 'equal':
     case 'order':
@@ -132,6 +133,8 @@ function keyOf(formula: Formula): string {
       const limits = formula.is === 'equal' ? [formula.total, formula.mod] : [formula.least, formula.most];
       return `${formula.is} ${terms.join('+')} ${limits.join()}`;
     }
+    case 'judged':
+      return `${formula.id}(${formula.terms.map(({ slot, measure }) => `${slot}:${measure.id}`).join()})`;
     case 'and':
     case 'or':
       return `${formula.is}(${formula.parts.map(keyOf).sort().join(';')})`;

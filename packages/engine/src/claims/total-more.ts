@@ -9,10 +9,10 @@ import { totalOf } from './totals.ts';
 
 type TotalMoreArgs = { p: PileRef; q: PileRef; attribute: string };
 
-/** C12, C17: one pile adds up to more than another. */
+/** C12: one pile adds up to more than another. */
 export const totalMore = defineClaim<TotalMoreArgs>({
   id: 'total-more',
-  endings: ['C12', 'C17'],
+  endings: ['C12'],
   title: 'totals more',
   phrases: [phrase('{p:pile} totals more than {q:pile} [in {attribute:numeric}]')],
   defaults: { attribute: 'value' },

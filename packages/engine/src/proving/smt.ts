@@ -45,6 +45,7 @@ export function smtOf(routine: Routine, ending: Ending, options: SmtOptions): Re
       if (!graph.locations[location].exit || exits.has(location)) continue;
       const meaning = meanings.at(location);
       if (meaning === null) return bad(meanings.trouble ?? trouble('smt-looks'));
+      if (isJudged(meaning.formula)) return bad(trouble('smt-judged'));
       exits.set(location, meaning.formula);
       const reads = readsOf(meaning.formula);
       reads.attributes.forEach((name) => attributes.add(name));
@@ -55,6 +56,27 @@ export function smtOf(routine: Routine, ending: Ending, options: SmtOptions): Re
   } catch (error) {
     if (error instanceof BudgetEnded) return bad(trouble('smt-large', { work: options.work }));
     throw error;
+  }
+}
+
+/** Whether some of it is told by a judgement that no sum of readings gives. */
+function isJudged(formula: Formula): boolean {
+  switch (formula.is) {
+    case 'judged':
+      return true;
+    case 'and':
+    case 'or':
+      return formula.parts.some(isJudged);
+    case 'not':
+      return isJudged(formula.part);
+    case 'if':
+      return isJudged(formula.when) || isJudged(formula.then);
+    case 'exactly when':
+      return isJudged(formula.left) || isJudged(formula.right);
+    case 'equal':
+    case 'order':
+    case 'known':
+      return false;
   }
 }
 
@@ -250,6 +272,9 @@ class Writer {
         const none = formula.is === 'and' ? 'true' : 'false';
         return `(${formula.is} ${none} ${formula.parts.map((part) => this.formula(part, t)).join(' ')})`;
       }
+      case 'judged':
+        // Refused before anything was written.
+        throw new Error('a judgement has no words in arithmetic');
       case 'not':
         return `(not ${this.formula(formula.part, t)})`;
       case 'if':

@@ -51,6 +51,12 @@ export function explainSentence(sentence: Sentence, exit: Exit, scene: Scene): s
   }
 }
 
+/** The first part of parts that is false: how many more are is said once, of the outermost. */
+function firstBroken(formula: Formula, scene: Scene): Formula {
+  const broken = formula.is === 'and' ? formula.parts.find((part) => !holds(part, scene.table)) : undefined;
+  return broken === undefined ? formula : firstBroken(broken, scene);
+}
+
 /** How a table falls short of a formula that is false on it. */
 function explain(formula: Formula, scene: Scene): string {
   switch (formula.is) {
@@ -61,7 +67,7 @@ function explain(formula: Formula, scene: Scene): string {
       const more = broken.length - 1;
       const rest =
         more <= 0 ? '' : `; it fails ${more === 1 ? 'at one more place' : `at ${more} more places`}`;
-      return explain(broken[0], scene) + rest;
+      return explain(firstBroken(broken[0], scene), scene) + rest;
     }
     case 'or':
       return `none of its ${formula.parts.length} ways is true: ${sayCards(slotsIn(formula), scene)}`;
@@ -73,6 +79,8 @@ function explain(formula: Formula, scene: Scene): string {
       const [yes, no] = holds(formula.left, scene.table) ? ['first', 'second'] : ['second', 'first'];
       return `the ${yes} half is true and the ${no} is not: ${sayCards(slotsIn(formula), scene)}`;
     }
+    case 'judged':
+      return sayCards(slotsIn(formula), scene);
     case 'equal':
       return explainSum(formula.terms, scene, sayTotal(formula.total, formula.mod), formula.mod);
     case 'order': {
@@ -139,6 +147,7 @@ function slotsIn(formula: Formula): number[] {
       return [];
     case 'equal':
     case 'order':
+    case 'judged':
       return [...new Set(formula.terms.map(({ slot }) => slot))];
     case 'and':
     case 'or':

@@ -177,6 +177,7 @@ import { setUpTooMany } from './set-up-too-many.ts';
 import { setUpValueNumber } from './set-up-value-number.ts';
 import { setUpWord } from './set-up-word.ts';
 import { skipsDoNotReach } from './skips-do-not-reach.ts';
+import { smtJudged } from './smt-judged.ts';
 import { smtLarge } from './smt-large.ts';
 import { smtLooks } from './smt-looks.ts';
 import { stepEmpty } from './step-empty.ts';
@@ -385,6 +386,7 @@ export const MESSAGES: readonly Message[] = [
   setUpValueNumber,
   setUpWord,
   skipsDoNotReach,
+  smtJudged,
   smtLarge,
   smtLooks,
   stepEmpty,
