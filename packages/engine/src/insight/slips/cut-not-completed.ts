@@ -1,7 +1,7 @@
 import { meantBy, redone, Sizes, type Meant } from './replay.ts';
 import type { SlipInstead } from './slip.ts';
 
-const BESIDE = 'left beside';
+const BESIDE = 'cut-off part';
 
 export const cutNotCompleted: SlipInstead = {
   id: 'cut-not-completed',
@@ -31,7 +31,7 @@ export const cutNotCompleted: SlipInstead = {
       sentence: 'Cut the packet at 1.',
       choices: [],
       slip: ['beside'],
-      after: 'left beside: 1; packet: 2 3 4',
+      after: 'cut-off part: 1; packet: 2 3 4',
     },
     { before: '1 2 3 4', sentence: 'Cut the packet.', choices: [3], slip: ['back'], after: '1 2 3 4' },
   ],

@@ -64,7 +64,9 @@ function states(value: ArgValue): boolean {
 
 function countedSingly(layout: Layout, actions: readonly Action[]): SlipWay[] | null {
   const dealing = dealingIn(layout, actions);
-  if (dealing === null || dealing.exhausts || dealing.floor > 0) return null;
+  if (dealing === null) return null;
+  // What goes on to the end, or until so many are left, is not counted.
+  if (dealing.exhausts || dealing.floor > 0) return [];
   const { cards } = dealing;
   // Round and round: the next card would go where the round begins again.
   const round = new Set(cards.map(({ to }) => to)).size;

@@ -1,0 +1,311 @@
+import { Budget } from '../base/budget.ts';
+import { seeded } from '../base/seeded.ts';
+import { trouble, type Trouble } from '../base/diagnostic.ts';
+import { bad, good, type Result } from '../base/result.ts';
+import { holds } from '../claims/formula.ts';
+import type { Decision, SentenceDecision } from '../proving/decision.ts';
+import { Meanings, type Limits, type Question } from '../proving/question.ts';
+import { regionFrom, type Region } from '../proving/region.ts';
+import { BudgetEnded, Graph, type Edge } from '../routine/graph.ts';
+import type { Ending, Routine } from '../routine/routine.ts';
+import type { TableSlots } from '../routine/starts.ts';
+import { afterEdge, seenAt, slotView } from '../routine/table.ts';
+import { AffineSlips, type SlippedPath } from './slips/affine.ts';
+import { endsOf, possibleSlips, waysIn, type PossibleSlip } from './slips/possible.ts';
+import { NOT_TOLD, Visible, type Notice } from './slips/visible.ts';
+import { SlipWalk, type Walked, type WalkJudged } from './slips/walk.ts';
+
+/**
+ * What a slip does to a sentence that holds without it: it still holds whatever is chosen; it holds for some choices; it fails for every
+ * one; it does not hold always, but whether ever was not found; nothing was found.
+ */
+export type SlipVerdict = 'harmless' | 'sometimes' | 'fatal' | 'harmful' | 'undecided';
+
+/** One sentence under one slip. */
+export interface SlipOnSentence {
+  readonly ending: Ending;
+  readonly verdict: SlipVerdict;
+  /** A performance with the slip in which the sentence fails or that gets stuck. */
+  readonly failure: SlippedPath | undefined;
+  /** Keys of the ways to slip that do no harm; null where that was not told way by way. */
+  readonly harmlessKeys: ReadonlySet<string> | null;
+}
+
+/** One kind of slip in one step, and what follows from it. */
+export interface SlipFinding {
+  readonly possible: PossibleSlip;
+  readonly ways: number;
+  /** Of the whole ending. */
+  readonly verdict: SlipVerdict;
+  /** Sentences that hold without the slip. */
+  readonly sentences: readonly SlipOnSentence[];
+  readonly notice: Notice;
+  /** Weaker endings that are certain all the same. */
+  readonly remains: readonly Ending[];
+}
+
+/** Whether sentences came out in some performances, one by one and all in one. */
+interface Outcomes {
+  readonly each: readonly boolean[];
+  readonly together: boolean;
+}
+
+/** Dearer questions about one slip, each answered once. */
+interface Ask {
+  readonly tries: () => Outcomes;
+  readonly walk: () => Walked | null;
+}
+
+// One slip's share in a complete search.
+const MOST_TABLES = 20_000;
+// Performances that are tried to find one which comes out.
+const MOST_EXAMPLES = 12;
+const TRIES = 4;
+const MOST_OPTIONS = 2_000;
+
+/**
+ * Slips in every step of a routine with proved sentences. Everything is asked of one graph: a slip is an edge between what is certain
+ * before it and what is needed behind it, and where that cannot be said as equations everything is tried.
+ */
+export class Slips {
+  readonly graph: Graph;
+  /** Sentences that are not proved: nothing is said of them. */
+  readonly leftOut: readonly SentenceDecision[];
+  private readonly question: Question;
+  private readonly limits: Limits;
+  private readonly sentences: readonly SentenceDecision[];
+  private readonly weaker: readonly Ending[];
+  private readonly all: readonly PossibleSlip[];
+  private readonly region: Region | undefined;
+  private readonly wide: Region | undefined;
+  private readonly affine = new Map<Ending, AffineSlips | null>();
+  private readonly visible: Visible | undefined;
+  private walk: SlipWalk | null | undefined;
+  private statesLeft: number;
+
+  private constructor(routine: Routine, decision: Decision, weaker: readonly Ending[], limits: Limits) {
+    const budget = new Budget(limits.work, limits.goOn);
+    this.limits = limits;
+    this.weaker = weaker;
+    this.statesLeft = limits.states;
+    this.graph = new Graph(routine);
+    const { graph } = this;
+    this.question = { graph, starts: decision.starts, limits, budget };
+    this.sentences = decision.sentences.filter(({ verdict }) => verdict === 'proved');
+    this.leftOut = decision.sentences.filter(({ verdict }) => verdict !== 'proved');
+    if (graph.locations[graph.start].looksAhead) {
+      this.walk = this.walked();
+      this.all = this.walk === null ? [] : possibleSlips(graph, this.walk.sightings, budget);
+      return;
+    }
+    this.region = regionFrom(graph, [graph.start], budget);
+    const { order } = this.region;
+    this.all = possibleSlips(
+      graph,
+      order.map((location) => ({ location, seen: undefined })),
+      budget,
+    );
+    const ends = [...new Set(this.all.flatMap(endsOf))];
+    this.wide = regionFrom(graph, [graph.start, ...ends], budget);
+    this.visible = new Visible(graph, decision.starts.spanning, order);
+  }
+
+  /** Bad where no sentence is proved, or the limits do not reach. */
+  static of(
+    routine: Routine,
+    decision: Decision,
+    limits: Limits,
+    weaker: readonly Ending[] = [],
+  ): Result<Slips, Trouble> {
+    if (!decision.sentences.some(({ verdict }) => verdict === 'proved'))
+      return bad(trouble('slips-nothing-proved', { verdict: decision.verdict }));
+    try {
+      return good(new Slips(routine, decision, weaker, limits));
+    } catch (error) {
+      if (!(error instanceof BudgetEnded)) throw error;
+      return bad(trouble('budget-graph', { work: limits.work }));
+    }
+  }
+
+  /** Every slip there can be, in the order of the note. */
+  get possible(): readonly PossibleSlip[] {
+    return this.all;
+  }
+
+  /** What follows from each slip, as soon as it is known. What is spent is bounded by the limits; where they end, slips are undecided. */
+  *findings(): Generator<SlipFinding> {
+    for (const possible of this.all) yield this.finding(possible);
+  }
+
+  finding(possible: PossibleSlip): SlipFinding {
+    let tries: Outcomes | undefined;
+    let walked: Walked | null | undefined;
+    const ask: Ask = {
+      tries: () => (tries ??= this.someOutcomes(possible)),
+      walk: () => (walked ??= this.tryAll(possible)),
+    };
+    const sentences = this.sentences.map((sentence, i) => this.onSentence(sentence, possible, i, ask));
+    const verdict = overall(sentences, ask);
+    const isHarmful = verdict !== 'harmless' && verdict !== 'undecided';
+    return {
+      possible,
+      ways: waysIn(possible),
+      verdict,
+      sentences,
+      notice: this.noticed(possible),
+      remains: isHarmful ? this.weaker.filter((ending) => this.staysCertain(ending, possible)) : [],
+    };
+  }
+
+  private onSentence(
+    { ending, method }: SentenceDecision,
+    possible: PossibleSlip,
+    number: number,
+    ask: Ask,
+  ): SlipOnSentence {
+    const open: SlipOnSentence = { ending, verdict: 'undecided', failure: undefined, harmlessKeys: null };
+    // What rests on a rule of the performer's, or on luck, is not followed through a slip.
+    if (method === 'rule' || method === 'chance') return open;
+    const judge = this.affineFor(ending);
+    if (judge === null) return { ...open, ...told(ask.walk()?.each[number]) };
+    const judged = this.spared(() => judge.judge(possible));
+    if (judged === undefined) return open;
+    const { isHarmless, failure, harmlessKeys } = judged;
+    const found = (verdict: SlipVerdict): SlipOnSentence => ({ ending, verdict, failure, harmlessKeys });
+    if (isHarmless) return found('harmless');
+    if (ask.tries().each[number]) return found('sometimes');
+    if (this.spared(() => judge.failsAlways(possible)) === true) return found('fatal');
+    const tried = ask.walk()?.each[number];
+    if (tried === undefined) return found('harmful');
+    return found(tried.comesOut ? 'sometimes' : 'fatal');
+  }
+
+  /** Null where the sentence is no conjunction of equations, or the work allowed is spent. */
+  private affineFor(ending: Ending): AffineSlips | null {
+    let judge = this.affine.get(ending);
+    if (judge !== undefined) return judge;
+    const { region, wide } = this;
+    judge = null;
+    if (region !== undefined && wide !== undefined) {
+      const ops = new Set([...region.ops, ...wide.ops]);
+      for (const possible of this.all)
+        for (const { decisions } of possible.moments)
+          for (const { effect } of decisions.flat()) for (const op of effect.ops ?? []) ops.add(op);
+      const { graph, starts, budget } = this.question;
+      const meanings = new Meanings(ending.sentence, this.question);
+      judge =
+        this.spared(() => AffineSlips.of({ graph, starts, region: wide, budget }, meanings, [...ops])) ??
+        null;
+    }
+    this.affine.set(ending, judge);
+    return judge;
+  }
+
+  private staysCertain(ending: Ending, possible: PossibleSlip): boolean {
+    const judge = this.affineFor(ending);
+    return judge !== null && this.spared(() => judge.judge(possible).isHarmless) === true;
+  }
+
+  /** Which sentences hold after some performances with the slip: the plainest, then some at random. */
+  private someOutcomes(possible: PossibleSlip): Outcomes {
+    const each = this.sentences.map(() => false);
+    let together = false;
+    const judge = this.sentences.map(({ ending }) => this.affineFor(ending)).find((one) => one !== null);
+    if (judge === undefined || judge === null) return { each, together };
+    const meanings = this.sentences.map(({ ending }) => new Meanings(ending.sentence, this.question));
+    const random = seeded(this.limits.seed);
+    this.spared(() => {
+      for (const slipped of judge.examples(possible, MOST_EXAMPLES))
+        for (let i = 0; i < TRIES; i++) {
+          const end = this.goneOn(slipped, i === 0 ? () => 0 : random);
+          if (end === null) continue;
+          const hold = meanings.map((meaning) => {
+            const formula = meaning.at(end.location)?.formula;
+            return formula !== undefined && holds(formula, slotView(end.table, this.graph));
+          });
+          hold.forEach((isTrue, k) => (each[k] ||= isTrue));
+          together ||= hold.every(Boolean);
+          if (together) return;
+        }
+    });
+    return { each, together };
+  }
+
+  /** A performance gone on with to its end; null where it gets stuck or goes on and on. */
+  private goneOn(
+    { start, path }: SlippedPath,
+    random: () => number,
+  ): { readonly location: number; readonly table: TableSlots } | null {
+    const { graph, budget } = this.question;
+    let table: TableSlots = start;
+    for (const edge of path) table = afterEdge(table, edge);
+    let at = path[path.length - 1].to;
+    for (let n = 0; n < MOST_OPTIONS; n++) {
+      const here = graph.locations[at];
+      if (here.exit) return { location: at, table };
+      const { edges } = graph.waysFrom(at, seenAt(graph, here, slotView(table, graph)), budget);
+      if (edges.length === 0) return null;
+      const edge: Edge = edges[Math.floor(random() * edges.length)];
+      table = afterEdge(table, edge);
+      at = edge.to;
+    }
+    return null;
+  }
+
+  private tryAll(possible: PossibleSlip): Walked | null {
+    if (this.walk === undefined) this.walk = this.walked();
+    const { walk } = this;
+    if (walk === null) return null;
+    return this.spared(() => walk.judge(possible, this.share())) ?? null;
+  }
+
+  private walked(): SlipWalk | null {
+    const { graph, starts } = this.question;
+    const meanings = this.sentences.map(({ ending }) => new Meanings(ending.sentence, this.question));
+    return this.spared(() => new SlipWalk({ graph, starts, meanings }, this.share())) ?? null;
+  }
+
+  /** Tables for one question out of those that are left. */
+  private share(): Budget {
+    const budget = new Budget(Math.min(MOST_TABLES, this.statesLeft), this.limits.goOn);
+    this.statesLeft -= Math.min(MOST_TABLES, this.statesLeft) / 4;
+    return budget;
+  }
+
+  private noticed({ moments }: PossibleSlip): Notice {
+    const { visible } = this;
+    if (visible === undefined) return NOT_TOLD;
+    return this.spared(() => visible.noticed(moments)) ?? NOT_TOLD;
+  }
+
+  private spared<T>(work: () => T): T | undefined {
+    try {
+      return work();
+    } catch (error) {
+      if (error instanceof BudgetEnded) return undefined;
+      throw error;
+    }
+  }
+}
+
+function told(walked: WalkJudged | undefined): Pick<SlipOnSentence, 'verdict' | 'failure'> {
+  if (walked === undefined) return { verdict: 'undecided', failure: undefined };
+  const { failure, comesOut } = walked;
+  if (failure === undefined) return { verdict: 'harmless', failure };
+  return { verdict: comesOut ? 'sometimes' : 'fatal', failure };
+}
+
+/** The whole ending: it fails where one of its sentences does. */
+function overall(sentences: readonly SlipOnSentence[], ask: Ask): SlipVerdict {
+  const has = (verdict: SlipVerdict): boolean => sentences.some((one) => one.verdict === verdict);
+  if (has('fatal')) return 'fatal';
+  const isHarmful = has('sometimes') || has('harmful');
+  if (has('undecided')) return isHarmful ? 'harmful' : 'undecided';
+  if (!isHarmful) return 'harmless';
+  const spoilt = sentences.filter(({ verdict }) => verdict !== 'harmless');
+  if (spoilt.length === 1) return spoilt[0].verdict;
+  // Each may come out, and yet not all of them together.
+  if (ask.tries().together) return 'sometimes';
+  const tried = ask.walk();
+  return tried === null ? 'harmful' : tried.together ? 'sometimes' : 'fatal';
+}
