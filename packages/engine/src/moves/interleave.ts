@@ -1,3 +1,4 @@
+import { printPile } from '../phrases/blanks/pile.ts';
 import { carry, type Action } from '../pictures/actions.ts';
 import { sizeOf } from '../pictures/layout.ts';
 import { decided, within, type Way } from './handling.ts';
@@ -53,7 +54,7 @@ export function saidDrops(keys: readonly Key[]): string {
     else runs.push({ key, n: 1 });
   }
   const fallen = runs
-    .map(({ key, n }) => (key === 'rest' ? '' : `${key} ${n}`))
+    .map(({ key, n }) => (key === 'rest' ? '' : `${n} from ${printPile(String(key))}`))
     .filter((text) => text !== '');
   return [...fallen, fallen.length === 0 ? 'all at once' : 'then the rest'].join(', ');
 }

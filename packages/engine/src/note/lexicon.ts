@@ -1,6 +1,6 @@
 import type { Budget } from '../base/budget.ts';
 import { BLANKS } from '../phrases/blanks.ts';
-import { matchPhrase, type Match, type Phrase } from '../phrases/phrase.ts';
+import { asOfOne, matchPhrase, type Match, type Phrase } from '../phrases/phrase.ts';
 import type { Part } from '../phrases/template.ts';
 import type { Token } from '../phrases/tokens.ts';
 import type { Names } from '../phrases/values.ts';
@@ -55,7 +55,7 @@ export class Lexicon<T extends Spoken> {
   /** Every owner that can read the whole sentence, each by its phrase with the fewest troubles. */
   find(tokens: readonly Token[], names: Names, work: Budget): Found<T>[] {
     const found = new Map<T, Match>();
-    const words = new Set(tokens.map(({ text }) => text));
+    const words = new Set(tokens.map(({ text }) => asOfOne(text)));
     for (const { owner, phrase, needs } of this.candidates(tokens)) {
       if (!work.spend()) break;
       if (!needs.every((word) => words.has(word))) continue;
@@ -76,7 +76,7 @@ export class Lexicon<T extends Spoken> {
 }
 
 function needsOf(phrase: Phrase): readonly string[] {
-  return phrase.parts.flatMap((part) => (part.part === 'words' ? part.words : []));
+  return phrase.parts.flatMap((part) => (part.part === 'words' ? part.words.map(asOfOne) : []));
 }
 
 function wordsIn(parts: readonly Part[]): string[] {

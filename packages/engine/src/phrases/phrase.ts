@@ -111,7 +111,7 @@ function startsWith(tokens: readonly Token[], at: number, words: readonly string
   for (let i = 0; i < words.length; i++) {
     const token = tokens[at + i];
     if (token === undefined || token.quoted) return false;
-    if (token.text !== words[i] && singular(token.text) !== singular(words[i])) return false;
+    if (token.text !== words[i] && asOfOne(token.text) !== asOfOne(words[i])) return false;
   }
   return true;
 }
@@ -123,7 +123,8 @@ const ONE_FOR_MANY = new Map(
     .map((pair) => pair.split(' ') as [string, string]),
 );
 
-function singular(word: string): string {
+/** The form of a verb for one subject, of any other word the word itself. */
+export function asOfOne(word: string): string {
   return ONE_FOR_MANY.get(word) ?? word;
 }
 

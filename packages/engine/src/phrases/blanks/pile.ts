@@ -6,7 +6,7 @@ import { printNumber, readNumber } from './number.ts';
 
 // Words that read badly without their article; other names of piles are names.
 const NOUNS = new Set(
-  'packet pack deck table hand pocket envelope heap stock rest box ring tail left right counter discard part'.split(
+  'packet pack deck pile table hand pocket envelope heap stock rest box ring tail left right counter discard part'.split(
     ' ',
   ),
 );
