@@ -1,40 +1,102 @@
-import type { SafeRow } from './safe.ts';
+import type { FreedomRowData } from '@foregone/engine';
+import { Button } from '../ui/button.tsx';
+import type { SafeRows } from './desk.ts';
+import { firstSafe, sentenceFor, sorted } from './safe.ts';
 
 interface AlsoSafeProps {
-  readonly rows: readonly SafeRow[];
-  readonly step: string | undefined;
+  readonly safe: SafeRows;
+  /** The sentence of the step in whose place a row is put in; empty where one is put in before a step. */
+  readonly instead: string;
   readonly onPut: (sentence: string) => void;
+  /** Shows how the ending fails with a row put in. */
+  readonly onShow: (row: string) => void;
+  /** Takes the step out in whose place a row could be put in. */
+  readonly onTakeOut: () => void;
 }
 
-const WORDS = { safe: 'always', breaks: 'breaks it', undecided: 'not settled' } as const;
+const HANDS: Readonly<Record<FreedomRowData['hands'], string>> = {
+  cut: 'Cut',
+  mix: 'Mix',
+  deal: 'Deal',
+  gather: 'Gather',
+  turn: 'Turn over',
+  order: 'Put in order',
+  choose: 'Choose',
+  'hand over': 'Hand over',
+};
 
-/** What else may be done before the step at the caret; each goes in at one press, the first safe one by a key. */
-export function AlsoSafe({ rows, step, onPut }: AlsoSafeProps) {
-  if (rows.length === 0) return null;
-  const sorted = [...rows].sort((a, b) => RANK[a.verdict] - RANK[b.verdict]);
-  const first = sorted.find(({ verdict }) => verdict === 'safe');
+/** What else may be done at the caret; each goes in at one press, the first by a key. */
+export function AlsoSafe({ safe, instead, onPut, onShow, onTakeOut }: AlsoSafeProps) {
+  const { at, rows, isAll, ended } = safe;
+  const { safe: groups, others } = sorted(rows);
+  const first = firstSafe(rows);
+  if (isAll && rows.length === 0 && ended === '') return null;
   return (
-    <section className="also-safe" aria-label="Also safe here">
-      <h2 className="also-safe-title">
-        Also safe {step === undefined ? 'at the end of the working' : `before step ${step}`}
-      </h2>
-      <ul>
-        {sorted.map((row) => (
-          <li key={row.sentence} data-verdict={row.verdict}>
-            <button type="button" className="also-safe-row" onClick={() => onPut(row.sentence)}>
-              <span>{row.sentence.replace(/\.$/, '')}</span>
-              <i>{WORDS[row.verdict]}</i>
-            </button>
-          </li>
-        ))}
-      </ul>
-      {first !== undefined && (
-        <p className="second">
-          <kbd>Ctrl+Enter</kbd> puts in the first.
+    <section className="also-safe" aria-label="Also safe here" aria-busy={!isAll}>
+      <h2 className="also-safe-title">{titleOf(safe)}</h2>
+      {at.isInstead && (
+        <p>
+          Step {at.step} is what breaks it{instead === '' ? '' : `: “${instead.replace(/\.$/, '')}”`}. Press a
+          row to put it there instead, or{' '}
+          <button type="button" className="link" onClick={onTakeOut}>
+            take step {at.step} out
+          </button>
+          .
         </p>
+      )}
+      <div className="also-safe-groups">
+        {groups.map(([hands, found]) => (
+          <section key={hands} className="also-safe-group" aria-label={HANDS[hands]}>
+            <h3>{HANDS[hands]}</h3>
+            <ul>
+              {found.map((row) => (
+                <li key={row.text} data-status={row.status}>
+                  <button type="button" className="also-safe-row" onClick={() => onPut(sentenceFor(row))}>
+                    <span>{sentenceFor(row).replace(/\.$/, '')}</span>
+                    <i>
+                      {row === first && <kbd>Ctrl+Enter</kbd>} {row.status === 'safe' ? 'always' : row.words}
+                    </i>
+                  </button>
+                </li>
+              ))}
+            </ul>
+          </section>
+        ))}
+      </div>
+      {isAll && groups.length === 0 && <p>Nothing else is safe here.</p>}
+      {!isAll && <p className="second">Looking for more …</p>}
+      {ended !== '' && <p className="second">{ended}</p>}
+      {others.length > 0 && (
+        <details className="also-breaks">
+          <summary>Not safe here: {others.length}</summary>
+          <ul>
+            {others.map((row) => (
+              <li key={row.text} className="also-safe-row">
+                <span>{row.text.replace(/\.$/, '')}</span>
+                {row.status === 'undecided' ? (
+                  <i>not settled{row.words === '' ? '' : `: ${row.words}`}</i>
+                ) : (
+                  <i>
+                    {row.status === 'some' ? `${row.words} · ` : ''}
+                    <Button
+                      tone="brick"
+                      label={`Show how it breaks: ${row.text}`}
+                      onPress={() => onShow(row.text)}
+                    >
+                      show how it breaks
+                    </Button>
+                  </i>
+                )}
+              </li>
+            ))}
+          </ul>
+        </details>
       )}
     </section>
   );
 }
 
-const RANK = { safe: 0, undecided: 1, breaks: 2 } as const;
+function titleOf({ at: { step, isInstead } }: SafeRows): string {
+  if (isInstead) return `Safe in place of step ${step}`;
+  return step === undefined ? 'Also safe at the end of the working' : `Also safe before step ${step}`;
+}

@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Engine } from '../worker/client.ts';
 import { openDesk } from './desk.ts';
-import { MIXES } from './safe.ts';
 
 /** An engine under the test's hand. */
 function handEngine() {
@@ -9,6 +8,7 @@ function handEngine() {
     ask: string;
     text: string;
     about: string | undefined;
+    bit: (bit: unknown) => void;
     settle: (answer: unknown) => void;
     fail: (error: Error) => void;
   }[] = [];
@@ -21,6 +21,7 @@ function handEngine() {
           ask,
           text,
           about: options?.about,
+          bit: (bit) => (options?.onBit as ((bit: unknown) => void) | undefined)?.(bit),
           settle: resolve as (answer: unknown) => void,
           fail: reject,
         });
@@ -32,34 +33,56 @@ function handEngine() {
 
 const settled = () => new Promise((resolve) => setTimeout(resolve));
 
+const PROVED = { report: { verdict: 'proved' } };
+const REFUTED = { report: { verdict: 'refuted' } };
+const ROW = { text: 'Cut.', hands: 'cut', status: 'safe', words: '', choices: null } as const;
+const NOTE = '## Working\n\n1. One.\n2. Two.\n';
+
 describe('what is asked of the engine', () => {
   test('one question after the other, then rest', async () => {
     const { engine, asked } = handEngine();
     const desk = openDesk(engine);
     desk.want({ text: 'a', performance: 0 });
-    for (const answer of [
-      { understood: [] },
-      { report: { verdict: 'proved' } },
-      null,
-      { ok: true, value: [] },
-      ['proved', 'refuted'],
-    ]) {
+    for (const answer of [{ understood: [] }, PROVED, null, { ok: true, value: [] }]) {
       asked.at(-1)!.settle(answer);
       await settled();
     }
-    expect(asked.map(({ ask }) => ask)).toEqual(['read', 'check', 'play', 'moments', 'verdicts']);
-    expect(desk.known.get()).toMatchObject({
-      report: { text: 'a', value: { verdict: 'proved' } },
-      busy: undefined,
-    });
+    asked.at(-1)!.bit(ROW);
+    expect(desk.known.get().safe?.value).toMatchObject({ rows: [ROW], isAll: false });
+    asked.at(-1)!.settle('');
+    await settled();
+    expect(asked.map(({ ask }) => ask)).toEqual(['read', 'check', 'play', 'moments', 'freedom']);
+    expect(asked.at(-1)).toMatchObject({ text: 'a', about: 'end' });
+    expect(desk.known.get()).toMatchObject({ report: { text: 'a' }, busy: undefined });
+    expect(desk.known.get().safe?.value).toMatchObject({ rows: [ROW], isAll: true, ended: '' });
     desk.want({ text: 'a', performance: 0 });
-    expect(desk.known.get().safe?.value).toEqual([
-      { sentence: MIXES[0], verdict: 'safe' },
-      { sentence: MIXES[1], verdict: 'breaks' },
-    ]);
     expect(asked).toHaveLength(5);
     desk.want({ text: 'a', performance: 1 });
     expect(asked.at(-1)).toMatchObject({ ask: 'play', about: '1' });
+  });
+
+  test('what would be safe in place of the step that breaks a note, and how a row of it fails', async () => {
+    const { engine, asked } = handEngine();
+    const desk = openDesk(engine);
+    desk.want({ text: NOTE, performance: 0, step: '1' });
+    for (const answer of [{ understood: [] }, REFUTED, null, { ok: true, value: [] }]) {
+      asked.at(-1)!.settle(answer);
+      await settled();
+    }
+    expect(asked.at(-1)!.ask).toBe('verdicts');
+    asked.at(-1)!.settle(['proved', 'refuted']);
+    await settled();
+    expect(desk.known.get().breakers?.value).toEqual(['2']);
+    expect(asked.at(-1)).toMatchObject({ ask: 'freedom', about: 'end', text: NOTE.replace('2. Two.\n', '') });
+    // Asked for while rows still come: the person comes first, the rows go on after that.
+    asked.at(-1)!.bit(ROW);
+    desk.want({ text: NOTE, performance: 0, step: '1', breaking: 'Riffle.' });
+    expect(asked.at(-1)).toMatchObject({ ask: 'breaking', about: '["end","Riffle."]' });
+    asked.at(-1)!.settle(null);
+    await settled();
+    expect(desk.known.get().breaking).toEqual({ text: NOTE, row: 'Riffle.', value: null });
+    expect(asked.at(-1)!.ask).toBe('freedom');
+    expect(desk.known.get().safe?.value.rows).toEqual([ROW]);
   });
 
   test('a newer text is asked about at once, and the older answer is not kept', async () => {

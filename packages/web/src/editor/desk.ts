@@ -1,8 +1,8 @@
-import type { Report } from '@foregone/engine';
+import type { FailureData, FreedomRowData, Report } from '@foregone/engine';
 import { createStore, type Store } from '../ui/store.ts';
 import type { Engine } from '../worker/client.ts';
 import type { QuestionName, Questions } from '../worker/protocol.ts';
-import { safeRows, safeTexts, type SafeRow } from './safe.ts';
+import { breakersOf, safePlaceOf, withoutEach, type SafePlace } from './safe.ts';
 
 /** What the page wants to know about, changed as the author types and moves about. */
 export interface Wanted {
@@ -11,6 +11,8 @@ export interface Wanted {
   readonly performance: number;
   /** The step before which something might be put in; undefined for the end of the working. */
   readonly step?: string | undefined;
+  /** The row of which the page wants to see how it breaks the note. */
+  readonly breaking?: string | undefined;
 }
 
 /** An answer with the text it speaks of. */
@@ -19,33 +21,58 @@ export interface Told<T> {
   readonly value: T;
 }
 
+/** What else could be done at a place, as far as it is known. */
+export interface SafeRows {
+  readonly at: SafePlace;
+  readonly rows: readonly FreedomRowData[];
+  readonly isAll: boolean;
+  /** Why there are no more rows; empty where these are all there are. */
+  readonly ended: string;
+}
+
 /** The latest answers. Those about an earlier text stay until the new ones come. */
 export interface Known {
   readonly reading: Told<Questions['read']> | undefined;
   readonly report: Told<Report> | undefined;
   readonly play: Told<Questions['play']> | undefined;
   readonly moments: Told<Questions['moments']> | undefined;
-  /** What else could be done before the step at the caret. */
-  readonly safe: (Told<readonly SafeRow[]> & { readonly step: string | undefined }) | undefined;
+  /** Steps without which a note that can fail would always work. */
+  readonly breakers: Told<readonly string[]> | undefined;
+  readonly safe: Told<SafeRows> | undefined;
+  /** How the note fails with a row put in; null where no failing performance was found. */
+  readonly breaking: (Told<FailureData | null> & { readonly row: string }) | undefined;
   /** The question being worked on. */
   readonly busy: QuestionName | undefined;
   /** A fault of ours, in words. */
   readonly fault: string | undefined;
 }
 
-const NOTHING: Known = {
+export const NOTHING_KNOWN: Known = {
   reading: undefined,
   report: undefined,
   play: undefined,
   moments: undefined,
+  breakers: undefined,
   safe: undefined,
+  breaking: undefined,
   busy: undefined,
   fault: undefined,
 };
 
 /** In the order in which a person misses them. */
-const ORDER = ['read', 'check', 'play', 'moments', 'verdicts'] as const;
+const ORDER = ['read', 'check', 'play', 'moments', 'verdicts', 'breaking', 'freedom'] as const;
 type Task = (typeof ORDER)[number];
+
+/** A task with all that its question takes. */
+interface Question {
+  readonly task: Task;
+  /** What the engine is asked about, which is not always the note as it stands. */
+  readonly text: string;
+  readonly about: string;
+  /** Two questions with the same key have the same answer. */
+  readonly key: string;
+  readonly at?: SafePlace;
+}
 
 export interface Desk {
   readonly known: Store<Known>;
@@ -54,64 +81,128 @@ export interface Desk {
   stop(): void;
 }
 
+/** Milliseconds between two drawings of rows that come one after the other. */
+const ROWS_APART = 60;
+
 /** Asks the engine one question after the other about the text as it is now. */
 export function openDesk(engine: Engine): Desk {
-  const known = createStore<Known>(NOTHING);
+  const known = createStore<Known>(NOTHING_KNOWN);
   const done = new Map<Task, string>();
   let wanted: Wanted | undefined;
-  let running: { readonly task: Task; readonly key: string } | undefined;
+  let running: Question | undefined;
   let closed = false;
 
   const change = (part: Partial<Known>) => known.set({ ...known.get(), ...part });
-  const keyOf = (task: Task, { text, performance, step }: Wanted) => {
-    if (task === 'play') return `${performance} ${text}`;
-    return task === 'verdicts' ? `${step ?? 'end'} ${text}` : text;
-  };
-  // Only of a note that always works can it be said what would keep it so.
-  const isWanted = (task: Task, { text }: Wanted) => {
-    const { report } = known.get();
-    return task !== 'verdicts' || (report?.text === text && report.value.verdict === 'proved');
+
+  const placeIn = ({ text, step }: Wanted): SafePlace | undefined => {
+    const { report, breakers } = known.get();
+    if (report?.text !== text) return undefined;
+    return safePlaceOf(text, step, report.value.verdict, breakers?.text === text ? breakers.value : []);
   };
 
-  const keep = (task: Task, { text, step }: Wanted, answer: Questions[Task]) => {
+  /** The question of a task; undefined where it makes no sense now. */
+  const questionOf = (task: Task, now: Wanted): Question | undefined => {
+    const { text, performance, breaking } = now;
+    const plain = { task, text, about: '', key: text };
+    switch (task) {
+      case 'play':
+        return { ...plain, about: String(performance), key: `${performance} ${text}` };
+      case 'verdicts': {
+        const { report } = known.get();
+        if (report?.text !== text || report.value.verdict !== 'refuted') return undefined;
+        return { ...plain, about: JSON.stringify(withoutEach(text).map((one) => one.text)) };
+      }
+      case 'breaking':
+      case 'freedom': {
+        const at = placeIn(now);
+        if (at === undefined) return undefined;
+        const place = { task, text: at.text, about: at.place, at, key: `${at.place} ${at.text}` };
+        if (task === 'freedom') return place;
+        if (breaking === undefined) return undefined;
+        return { ...place, about: JSON.stringify([at.place, breaking]), key: `${breaking} ${place.key}` };
+      }
+      case 'read':
+      case 'check':
+      case 'moments':
+        return plain;
+    }
+  };
+
+  const keep = ({ task }: Question, { text, breaking }: Wanted, answer: Questions[Task]) => {
     const told = { text, value: answer };
     // Each answer belongs to the question it was asked with; see `pump`.
     if (task === 'read') change({ reading: told as Known['reading'] });
     else if (task === 'check') change({ report: { text, value: (answer as Questions['check']).report } });
     else if (task === 'play') change({ play: told as Known['play'] });
     else if (task === 'moments') change({ moments: told as Known['moments'] });
-    else change({ safe: { text, step, value: safeRows(answer as Questions['verdicts']) } });
+    else if (task === 'verdicts')
+      change({ breakers: { text, value: breakersOf(text, answer as Questions['verdicts']) } });
+    else if (task === 'breaking')
+      change({ breaking: { text, row: breaking ?? '', value: answer as Questions['breaking'] } });
   };
 
   const pump = () => {
     if (closed || wanted === undefined) return;
     const now = wanted;
-    const task = ORDER.find((each) => isWanted(each, now) && done.get(each) !== keyOf(each, now));
-    if (task === undefined) {
+    const question = ORDER.map((task) => questionOf(task, now)).find(
+      (one) => one !== undefined && done.get(one.task) !== one.key,
+    );
+    if (question === undefined) {
       if (known.get().busy !== undefined) change({ busy: undefined });
       return;
     }
-    const key = keyOf(task, now);
+    const { task, key } = question;
     if (running?.task === task && running.key === key) return;
-    const mine = { task, key };
-    running = mine;
+    running = question;
     change({ busy: task });
     const finish = (fault?: string) => {
-      if (running !== mine) return;
+      if (running !== question) return;
       running = undefined;
       done.set(task, key);
       change({ fault });
       pump();
     };
-    engine.ask(task, now.text, { about: aboutOf(task, now) }).then(
-      (answer) => {
-        // Undefined: another question came first, and its answer is waited for.
-        if (answer === undefined || running !== mine) return;
-        keep(task, now, answer);
-        finish();
+    const rows =
+      question.at === undefined ? undefined : gather(now.text, question.at, () => running === question);
+    engine
+      .ask(task, question.text, {
+        about: question.about,
+        onBit: (row) => rows?.add(row as FreedomRowData),
+      })
+      .then(
+        (answer) => {
+          // Undefined: another question came first, and its answer is waited for.
+          if (answer === undefined || running !== question) return;
+          if (task === 'freedom') rows?.end(String(answer));
+          else keep(question, now, answer);
+          finish();
+        },
+        (error: unknown) => finish(error instanceof Error ? error.message : String(error)),
+      );
+  };
+
+  /** Shows rows as they come, not one by one. */
+  const gather = (text: string, at: SafePlace, isWanted: () => boolean) => {
+    const found: FreedomRowData[] = [];
+    let timer: ReturnType<typeof setTimeout> | undefined;
+    const show = (isAll: boolean, ended: string) => {
+      clearTimeout(timer);
+      timer = undefined;
+      if (!isWanted()) return;
+      // Rows that were there before the question was interrupted stay until there are as many again.
+      const before = known.get().safe;
+      const isAgain = before?.value.at.text === at.text && before.value.at.place === at.place;
+      if (!isAll && isAgain && before.value.rows.length > found.length) return;
+      change({ safe: { text, value: { at, rows: [...found], isAll, ended } } });
+    };
+    return {
+      add(row: FreedomRowData) {
+        found.push(row);
+        if (found.length === 1) show(false, '');
+        else timer ??= setTimeout(() => show(false, ''), ROWS_APART);
       },
-      (error: unknown) => finish(error instanceof Error ? error.message : String(error)),
-    );
+      end: (ended: string) => show(true, ended),
+    };
   };
 
   return {
@@ -125,9 +216,4 @@ export function openDesk(engine: Engine): Desk {
       engine.stop();
     },
   };
-}
-
-function aboutOf(task: Task, { text, performance, step }: Wanted): string {
-  if (task === 'play') return String(performance);
-  return task === 'verdicts' ? JSON.stringify(safeTexts(text, step)) : '';
 }

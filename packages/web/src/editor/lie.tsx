@@ -12,30 +12,59 @@ interface LieProps {
   readonly performance: Performance | undefined;
   /** A performance that fails, where the report has one. */
   readonly failing: Performance | undefined;
+  /** A sentence that is tried out before the step and breaks the note; its performance is undefined where none was found. */
+  readonly tried:
+    | {
+        readonly sentence: string;
+        readonly isKnown: boolean;
+        readonly performance: Performance | undefined;
+      }
+    | undefined;
+  readonly onLeaveTried: () => void;
   readonly step: string | undefined;
   readonly onAnother: () => void;
 }
 
 /** Under the page: the cards as they lie before the step at the caret, in one performance of many. */
-export function Lie({ id, performance, failing, step, onAnother }: LieProps) {
+export function Lie({ id, performance, failing, tried, onLeaveTried, step, onAnother }: LieProps) {
   const [showsFailing, setShowsFailing] = useState(false);
-  const [moved, setMoved] = useState<{ readonly step: string | undefined; readonly done: number }>();
-  const shown = showsFailing && failing !== undefined ? failing : performance;
+  const [moved, setMoved] = useState<{ readonly at: string; readonly done: number }>();
+  const fails = showsFailing && failing !== undefined;
+  const shown = tried?.performance ?? (fails ? failing : performance);
   const steps = shown?.steps ?? [];
-  const found = shown === undefined || step === undefined ? undefined : tableBefore(shown, step);
-  const done = Math.min(moved?.step === step ? (moved?.done ?? 0) : (found?.done ?? 0), steps.length);
+  // The engine numbers what is put in with a plus.
+  const start = tried?.performance === undefined ? step : '+';
+  const found = shown === undefined || start === undefined ? undefined : tableBefore(shown, start);
+  const at = `${tried?.sentence ?? ''} ${step ?? ''}`;
+  const done = Math.min(moved?.at === at ? moved.done : (found?.done ?? 0), steps.length);
   const table = shown === undefined ? undefined : tableAfter(shown, done);
   const next = steps[done];
   const last = steps[done - 1];
-  const go = (to: number) => setMoved({ step, done: to });
+  const go = (to: number) => setMoved({ at, done: to });
   const piles = table?.piles.filter(({ cards }) => cards.length > 0) ?? [];
+  const place =
+    next === undefined ? 'At the end' : next.number === '+' ? 'Before it' : `Before step ${next.number}`;
+  const which = fails ? 'in a performance that fails' : 'in one performance of many';
+  const chosen = last === undefined || last.choice === '' ? '' : `. Just chosen: ${last.choice}`;
   return (
     <section className="lie" aria-label="The cards at the caret">
+      {tried !== undefined && (
+        <p className="lie-tried" role="status">
+          {tried.performance !== undefined
+            ? `With “${tried.sentence.replace(/\.$/, '')}” put in, this performance fails. Step through it.`
+            : tried.isKnown
+              ? `No single performance was found that fails with “${tried.sentence}”.`
+              : `Looking for a performance that fails with “${tried.sentence}” …`}{' '}
+          <Button tone="quiet" onPress={onLeaveTried}>
+            Back to the note as it is
+          </Button>
+        </p>
+      )}
       <div className="lie-head">
         <p className="second">
           {shown === undefined
             ? 'The cards will lie here once the note is understood.'
-            : `${next === undefined ? 'At the end' : `Before step ${next.number}`}, ${showsFailing && failing !== undefined ? 'in a performance that fails' : 'in one performance of many'}${last === undefined || last.choice === '' ? '' : `. Just chosen: ${last.choice}`}`}
+            : `${place}, ${tried?.performance === undefined ? which : 'in that performance'}${chosen}`}
         </p>
         {shown !== undefined && (
           <div className="lie-tools">
@@ -53,12 +82,12 @@ export function Lie({ id, performance, failing, step, onAnother }: LieProps) {
             >
               <Icon name="right" />
             </Button>
-            {failing !== undefined && (
-              <Button tone={showsFailing ? 'pencil' : 'brick'} onPress={() => setShowsFailing(!showsFailing)}>
-                {showsFailing ? 'One that works or may not' : 'The failing one'}
+            {failing !== undefined && tried === undefined && (
+              <Button tone={fails ? 'pencil' : 'brick'} onPress={() => setShowsFailing(!showsFailing)}>
+                {fails ? 'One that works or may not' : 'The failing one'}
               </Button>
             )}
-            {!showsFailing && (
+            {!fails && tried === undefined && (
               <Button tone="quiet" onPress={onAnother}>
                 Another
               </Button>

@@ -22,7 +22,8 @@ import { Head } from './head.tsx';
 import { Lie } from './lie.tsx';
 import { Margin, StepMoment } from './margin.tsx';
 import { marginOf } from './moments.ts';
-import { insertStep, stepAt } from './steps.ts';
+import { firstSafe, putIn, sentenceFor } from './safe.ts';
+import { removeStep, stepAt, stepsIn } from './steps.ts';
 import { TextEditor } from './text-editor.tsx';
 import { useDesk } from './use-desk.ts';
 import { useNarrow } from './use-narrow.ts';
@@ -42,7 +43,9 @@ export function Page({ note }: { readonly note: NoteRecord }) {
   });
   const narrow = useNarrow();
   const step = useMemo(() => stepAt(text, caret)?.number, [text, caret]);
-  const known = useDesk(text, performance, step);
+  const [breaking, setBreaking] = useState<{ readonly text: string; readonly row: string }>();
+  const row = breaking?.text === text ? breaking.row : undefined;
+  const known = useDesk({ text, performance, step, breaking: row });
   const kept = useAutosave(note, (theirs) => {
     if (view !== undefined) replaceText(view, lined(theirs), 'input.outside');
   });
@@ -90,13 +93,14 @@ export function Page({ note }: { readonly note: NoteRecord }) {
     view.focus();
   };
 
-  const safe = known.safe?.text === text && known.safe.step === step ? known.safe.value : [];
+  const safe = known.safe?.text === text ? known.safe.value : undefined;
   const put = (sentence: string) => {
-    if (view === undefined) return;
-    apply(view, insertStep(view.state.doc.toString(), sentence, step), 'input.step');
+    if (view === undefined || safe === undefined || sentence === '') return;
+    apply(view, putIn(text, safe.at, sentence), 'input.step');
     view.focus();
     say(`Put in: ${sentence}`);
   };
+  const broken = known.breaking?.text === text && known.breaking.row === row ? known.breaking : undefined;
 
   const format = async () => {
     if (view === undefined) return;
@@ -186,8 +190,8 @@ export function Page({ note }: { readonly note: NoteRecord }) {
               onLines={() => setLines((count) => count + 1)}
               onFormat={() => void format()}
               onSafe={() => {
-                const first = safe.find(({ verdict }) => verdict === 'safe');
-                if (first !== undefined) put(first.sentence);
+                const first = firstSafe(safe?.rows ?? []);
+                if (first !== undefined) put(sentenceFor(first));
               }}
             />
           </div>
@@ -202,11 +206,30 @@ export function Page({ note }: { readonly note: NoteRecord }) {
           )}
         </div>
         {narrow && entry !== undefined && createPortal(<StepMoment entry={entry} isFull />, drawerPlace)}
-        <AlsoSafe rows={safe} step={step} onPut={put} />
+        {safe !== undefined && (
+          <AlsoSafe
+            safe={safe}
+            instead={safe.at.isInstead ? sentenceAt(text, safe.at.step) : ''}
+            onPut={put}
+            onShow={(sentence) => setBreaking({ text, row: sentence })}
+            onTakeOut={() => {
+              if (view === undefined || safe.at.step === undefined) return;
+              apply(view, removeStep(text, safe.at.step), 'delete.step');
+              view.focus();
+              say(`Step ${safe.at.step} taken out`);
+            }}
+          />
+        )}
         <Lie
           id={note.id}
           performance={play?.performance}
           failing={failing}
+          tried={
+            row === undefined
+              ? undefined
+              : { sentence: row, isKnown: broken !== undefined, performance: broken?.value?.performance }
+          }
+          onLeaveTried={() => setBreaking(undefined)}
           step={step}
           onAnother={() => setPerformance((which) => which + 1)}
         />
@@ -225,6 +248,10 @@ export function Page({ note }: { readonly note: NoteRecord }) {
 /** Line ends as the editor has them, so that places in the text are the same for it and for the engine. */
 function lined(text: string): string {
   return text.replace(/\r\n?/g, '\n');
+}
+
+function sentenceAt(text: string, number: string | undefined): string {
+  return stepsIn(text).find((one) => one.number === number)?.sentence ?? '';
 }
 
 /** How far a place of the text stands below the top of the columns. */

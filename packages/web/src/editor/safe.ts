@@ -1,51 +1,100 @@
-import type { ReportVerdict } from '@foregone/engine';
-import { applied, insertStep } from './steps.ts';
+import type { FreedomRowData, ReportVerdict } from '@foregone/engine';
+import { applied, insertStep, removeStep, replaceSentence, stepsIn, type TextChange } from './steps.ts';
 
-/** One thing the hands could do besides, and what would become of the ending. */
-export interface SafeRow {
-  readonly sentence: string;
-  readonly verdict: 'safe' | 'breaks' | 'undecided';
+/** Where something else could be done: before a step or at the end of the working, or in place of a step that breaks the note. */
+export interface SafePlace {
+  /** The text that stays certain: the note itself, or the note without the step in question. */
+  readonly text: string;
+  /** The place in that text, in the engine's words: `3`, `2.1`, `end`, `end of 2`. */
+  readonly place: string;
+  /** The step before which, or in place of which, a row is put in; undefined for the end of the working. */
+  readonly step: string | undefined;
+  readonly isInstead: boolean;
 }
 
-/** Mixes that performers put in, each leaving the cards in one packet as they found them. */
-export const MIXES = [
-  'Cut the packet.',
-  'Cut the packet at an even number.',
-  'Turn the packet over.',
-  'Turn over the top 2 together.',
-  'Turn over any number of cards from the top.',
-  'Deal the packet into a pile.',
-  'Transfer any number of cards from the top to the bottom.',
-  'Milk the packet.',
-  'Out-faro the packet.',
-  'In-faro the packet.',
-  'Overhand-shuffle the packet.',
-  'Riffle the packet.',
-  'Shuffle the packet freely.',
-] as const;
+/** Most steps that are tried out for being what breaks the note. */
+const MOST_TRIED = 24;
 
-/** The note with each of the mixes put in before a step, or at the end of the working. */
-export function safeTexts(text: string, step: string | undefined): readonly string[] {
-  return MIXES.map((sentence) => {
-    const change = insertStep(text, sentence, step);
-    return change === undefined ? text : applied(text, change);
-  });
+/** The steps that can be left out, each with the note without it, the innermost and the last first. */
+export function withoutEach(text: string): readonly { readonly number: string; readonly text: string }[] {
+  const steps = stepsIn(text);
+  return steps
+    .toReversed()
+    .sort((a, b) => b.depth - a.depth)
+    .slice(0, MOST_TRIED)
+    .flatMap(({ number }) => {
+      const change = removeStep(text, number);
+      return change === undefined ? [] : [{ number, text: applied(text, change) }];
+    });
 }
 
-/** What the verdicts of those texts say of the mixes; what makes no sense at that place is left out. */
-export function safeRows(verdicts: readonly ReportVerdict[]): readonly SafeRow[] {
-  return MIXES.flatMap((sentence, index): SafeRow[] => {
-    switch (verdicts[index]) {
-      case 'proved':
-        return [{ sentence, verdict: 'safe' }];
-      case 'refuted':
-        return [{ sentence, verdict: 'breaks' }];
-      case 'undecided':
-        return [{ sentence, verdict: 'undecided' }];
-      case 'empty':
-      case 'not understood':
-      case undefined:
-        return [];
-    }
-  });
+/** The steps without which the note would always work, given the verdicts on the texts of `withoutEach`. */
+export function breakersOf(text: string, verdicts: readonly ReportVerdict[]): readonly string[] {
+  const numbers = withoutEach(text)
+    .filter((_, index) => verdicts[index] === 'proved')
+    .map(({ number }) => number);
+  // A block is not to blame where one step in it is.
+  return numbers.filter((number) => !numbers.some((other) => other.startsWith(`${number}.`)));
+}
+
+/** Where to look for what else is safe; undefined where nothing can be said. */
+export function safePlaceOf(
+  text: string,
+  step: string | undefined,
+  verdict: ReportVerdict,
+  breakers: readonly string[],
+): SafePlace | undefined {
+  if (verdict === 'proved') return { text, place: step ?? 'end', step, isInstead: false };
+  if (verdict !== 'refuted') return undefined;
+  const number = step !== undefined && breakers.includes(step) ? step : breakers[0];
+  const change = number === undefined ? undefined : removeStep(text, number);
+  if (number === undefined || change === undefined) return undefined;
+  const left = applied(text, change);
+  const inner = /^(.+)\.\d+$/.exec(number)?.[1];
+  const end = inner === undefined ? 'end' : `end of ${inner}`;
+  // What stood behind it, if anything, has its number now.
+  const hasNext = stepsIn(left).some((one) => one.number === number);
+  return { text: left, place: hasNext ? number : end, step: number, isInstead: true };
+}
+
+/** The change of the note that puts a row in at its place. */
+export function putIn(
+  text: string,
+  { step, isInstead }: SafePlace,
+  sentence: string,
+): TextChange | undefined {
+  return isInstead && step !== undefined
+    ? replaceSentence(text, step, sentence)
+    : insertStep(text, sentence, step);
+}
+
+/** What a row would put into the note: its sentence, or the one that leaves only its safe choices open; empty where none does. */
+export function sentenceFor({ status, text, choices }: FreedomRowData): string {
+  if (status === 'safe') return text;
+  return status === 'some' ? (choices?.narrowed ?? '') : '';
+}
+
+/** Rows that can be put in, by what hands do, then those that cannot. */
+export function sorted(rows: readonly FreedomRowData[]): {
+  readonly safe: readonly (readonly [hands: FreedomRowData['hands'], rows: readonly FreedomRowData[]])[];
+  readonly others: readonly FreedomRowData[];
+} {
+  const groups = new Map<FreedomRowData['hands'], FreedomRowData[]>();
+  const others: FreedomRowData[] = [];
+  for (const row of rows) {
+    if (sentenceFor(row) === '') others.push(row);
+    else groups.set(row.hands, [...(groups.get(row.hands) ?? []), row]);
+  }
+  const order = (row: FreedomRowData) => (row.status === 'safe' ? 0 : 1);
+  return {
+    safe: [...groups].map(
+      ([hands, found]) => [hands, found.toSorted((a, b) => order(a) - order(b))] as const,
+    ),
+    others,
+  };
+}
+
+/** The first row a key puts in: one that is safe whatever is chosen, or else one that leaves its safe choices open. */
+export function firstSafe(rows: readonly FreedomRowData[]): FreedomRowData | undefined {
+  return rows.find(({ status }) => status === 'safe') ?? rows.find((row) => sentenceFor(row) !== '');
 }

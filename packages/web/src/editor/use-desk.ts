@@ -1,13 +1,13 @@
 import { useEffect, useState } from 'react';
 import { useStore } from '../ui/store.ts';
 import { createEngine } from '../worker/client.ts';
-import { openDesk, type Desk, type Known } from './desk.ts';
+import { NOTHING_KNOWN, openDesk, type Desk, type Known, type Wanted } from './desk.ts';
 
-/** A pause in typing after which the engine reads. */
-const PAUSE = 180;
+/** A pause in typing after which the engine reads, in milliseconds. */
+const PAUSE = 60;
 
 /** What the engine knows of the text; it works in a thread of its own and never holds up a key. */
-export function useDesk(text: string, performance: number, step: string | undefined): Known {
+export function useDesk({ text, performance, step, breaking }: Wanted): Known {
   const [desk, setDesk] = useState<Desk>();
   useEffect(() => {
     const opened = openDesk(createEngine());
@@ -16,23 +16,14 @@ export function useDesk(text: string, performance: number, step: string | undefi
   }, []);
   useEffect(() => {
     if (desk === undefined) return undefined;
-    const timer = setTimeout(() => desk.want({ text, performance, step }), PAUSE);
+    const timer = setTimeout(() => desk.want({ text, performance, step, breaking }), PAUSE);
     return () => clearTimeout(timer);
-  }, [desk, text, performance, step]);
+  }, [desk, text, performance, step, breaking]);
   return useStore(desk?.known ?? NO_DESK);
 }
 
 const NO_DESK = {
-  get: (): Known => NO_KNOWLEDGE,
+  get: (): Known => NOTHING_KNOWN,
   set: () => {},
   subscribe: () => () => {},
-};
-const NO_KNOWLEDGE: Known = {
-  reading: undefined,
-  report: undefined,
-  play: undefined,
-  moments: undefined,
-  safe: undefined,
-  busy: undefined,
-  fault: undefined,
 };

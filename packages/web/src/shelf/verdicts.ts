@@ -39,5 +39,7 @@ async function readOne(engine: Engine, { id, text, revision }: NoteRecord): Prom
   if (found === undefined) return;
   const { report, digest } = found;
   const { verdict } = report;
-  await repository.saveSummary(id, { ...digest, engine: engineName, revision, verdict, structures: [] });
+  // Of the same text, so the engine has it before it already.
+  const structures = (await engine.ask('structures', text, { time: TIME })) ?? [];
+  await repository.saveSummary(id, { ...digest, engine: engineName, revision, verdict, structures });
 }

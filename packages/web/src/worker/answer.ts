@@ -10,6 +10,7 @@ import {
   structuresReport,
   type Checked,
   type Limits,
+  type ReportVerdict,
 } from '@foregone/engine';
 import { onePerformance } from './play.ts';
 import type { BitOf, Bounds, Digest, Questions, QuestionName } from './protocol.ts';
@@ -47,9 +48,15 @@ const answers: Answers = {
     return routine === undefined ? null : onePerformance(routine, text, Number(about) || 0);
   },
   format: (text) => format(text),
-  verdicts(_, about) {
+  *verdicts(_, about) {
     const little = { ...limits, work: LITTLE_WORK, states: LITTLE_STATES, trials: 0 };
-    return listIn(about).map((text) => check(text, little).report.verdict);
+    const verdicts: ReportVerdict[] = [];
+    for (const text of listIn(about)) {
+      const { verdict } = check(text, little).report;
+      verdicts.push(verdict);
+      yield verdict;
+    }
+    return verdicts;
   },
   structures(text) {
     const { decision } = checked(text);

@@ -50,13 +50,17 @@ minutes: 3
 `;
 
 describe('the latest question wins', () => {
-  test('an older one is dropped with its thread, and its late answer is not heard', async () => {
+  test('an older one is dropped, with its thread where it goes on, and its late answer is not heard', async () => {
+    vi.useFakeTimers();
     const { started, start } = handThread();
     const engine = createEngine(start);
     const first = engine.ask('moments', 'one');
     const second = engine.ask('moments', 'two');
     expect(await first).toBeUndefined();
+    expect(started[0]!.ended).toBe(false);
+    vi.advanceTimersByTime(1_000);
     expect(started[0]!.ended).toBe(true);
+    vi.useRealTimers();
     started[1]!.reply({
       id: started[0]!.requests[0]!.id,
       kind: 'answer',
@@ -80,7 +84,7 @@ describe('the latest question wins', () => {
     expect(started[0]!.ended).toBe(true);
   });
 
-  test('a thread that tells bit by bit is kept, unless it does not take up the next question', async () => {
+  test('a thread is kept where it takes up the next question soon', async () => {
     vi.useFakeTimers();
     const { started, start } = handThread();
     const engine = createEngine(start);

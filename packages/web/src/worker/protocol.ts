@@ -61,7 +61,7 @@ export interface Questions {
   readonly play: OnePerformance | null;
   /** The note with its sentences as they are printed. */
   readonly format: string;
-  /** The verdict of each of the texts it is asked about, a JSON list; each is given little work only. */
+  /** The verdict of each of the texts it is asked about, a JSON list, told one by one; each is given little work only. */
   readonly verdicts: readonly ReportVerdict[];
   /** Names of the structures that its cards keep or need somewhere on the way, each once. */
   readonly structures: readonly string[];
@@ -77,6 +77,7 @@ export type QuestionName = keyof Questions;
 
 /** What is told bit by bit before the question is answered. */
 export interface Bits {
+  readonly verdicts: ReportVerdict;
   readonly freedom: FreedomRowData;
   readonly changes: AlterationData;
 }

@@ -52,7 +52,8 @@ export function createEditor({ parent, text, extensions, onFormat, onSafe }: Edi
         EditorView.contentAttributes.of({ 'aria-label': 'Text of the note', spellcheck: 'true' }),
         EditorView.lineWrapping,
         noteLanguage,
-        history(),
+        // For as long as the page is open; after that the note's own history goes on.
+        history({ minDepth: 1_000_000 }),
         drawSelection(),
         highlightActiveLine(),
         highlightSelectionMatches(),
