@@ -39,6 +39,7 @@ import { gatherWith } from './gather-with.ts';
 import { gilbreath } from './gilbreath.ts';
 import { handAcross } from './hand-across.ts';
 import { haymow } from './haymow.ts';
+import { layByWords } from './lay-by-words.ts';
 import { layClock } from './lay-clock.ts';
 import { layOut } from './lay-out.ts';
 import { leaveOrTurn } from './leave-or-turn.ts';
@@ -141,6 +142,7 @@ export const MOVES: readonly Move[] = [
   gilbreath,
   handAcross,
   haymow,
+  layByWords,
   layClock,
   layOut,
   leaveOrTurn,

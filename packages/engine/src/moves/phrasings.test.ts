@@ -91,6 +91,10 @@ const PHRASINGS: Readonly<Record<string, readonly string[]>> = {
     'Take an even number of cards at a time off the packet, turning or leaving each',
     'Take blocks of 4 off the top of the packet, turning each, laying each beneath',
   ],
+  'lay-by-words': [
+    'Lay out the packet by the words "eel" and "loo".',
+    'Lay the pairs out by the words "MUTUS", "NOMEN", "DEDIT" and "COCIS"',
+  ],
   'rotate-packet': ['Rotate the packet on the table.', 'Rotate pile 1 half a turn'],
   'rotate-block': ['Rotate the top half of the packet', 'Rotate the bottom 5 cards end for end'],
   'rotate-card': ['Rotate the 4th card.', 'Rotate the top card in place', 'Rotate any card'],

@@ -18,7 +18,7 @@ import { nth, nthcard, sequence, spot, word } from './blanks/spot.ts';
 import { oneState, state } from './blanks/state.ts';
 import { tally } from './blanks/tally.ts';
 import { thisCard } from './blanks/this-card.ts';
-import { words } from './blanks/words.ts';
+import { allWords, words } from './blanks/words.ts';
 
 const ALL = [
   many,
@@ -42,6 +42,7 @@ const ALL = [
   nth,
   word,
   words,
+  allWords,
   mark,
   sequence,
   kind,

@@ -87,6 +87,7 @@ import { noSuchHour } from './no-such-hour.ts';
 import { noSuchPile } from './no-such-pile.ts';
 import { noTimes } from './no-times.ts';
 import { noWorking } from './no-working.ts';
+import { notAKey } from './not-a-key.ts';
 import { notANumber } from './not-a-number.ts';
 import { notAnOrder } from './not-an-order.ts';
 import { notDivisible } from './not-divisible.ts';
@@ -176,6 +177,8 @@ import { setUpTooFew } from './set-up-too-few.ts';
 import { setUpTooMany } from './set-up-too-many.ts';
 import { setUpValueNumber } from './set-up-value-number.ts';
 import { setUpWord } from './set-up-word.ts';
+import { sizesNamedCards } from './sizes-named-cards.ts';
+import { sizesOne } from './sizes-one.ts';
 import { skipsDoNotReach } from './skips-do-not-reach.ts';
 import { smtJudged } from './smt-judged.ts';
 import { smtLarge } from './smt-large.ts';
@@ -296,6 +299,7 @@ export const MESSAGES: readonly Message[] = [
   noSuchPile,
   noTimes,
   noWorking,
+  notAKey,
   notANumber,
   notAnOrder,
   notDivisible,
@@ -385,6 +389,8 @@ export const MESSAGES: readonly Message[] = [
   setUpTooMany,
   setUpValueNumber,
   setUpWord,
+  sizesNamedCards,
+  sizesOne,
   skipsDoNotReach,
   smtJudged,
   smtLarge,
