@@ -6,6 +6,7 @@ import type { Ending, Routine, SetUp } from '../routine/routine.ts';
 import { secretUses } from '../routine/secrets.ts';
 import { ClauseReader } from './clause.ts';
 import { readEndings } from './endings.ts';
+import { withoutEchoes } from './echoes.ts';
 import { explain, unexplained } from './explain.ts';
 import { withFixes } from './fixes.ts';
 import { MOST_SUGGESTED, MOST_TOLD, MOST_WORK } from './limits.ts';
@@ -106,7 +107,7 @@ export function compileInside(note: Note, near = true): CompiledInside {
   const readings = [...orders, ...taken].map(confirm);
   const open = readings.filter(({ confirmed }) => !confirmed);
   add(open.map((one) => readingOf(one, note.head.place)));
-  const told = inOrder(diagnostics).map((one) => withFixes(one, note.text, names.cards));
+  const told = withoutEchoes(inOrder(diagnostics), note.text).map((one) => withFixes(one, note.text, names.cards));
   const wrong = told.some(({ severity }) => severity === 'error');
   const compiled: Compiled =
     wrong || setUp === null

@@ -17,6 +17,13 @@ function first(text: string): { error: Diagnostic; mended: string[] } {
 const errors = (text: string): string[] =>
   compile(read(text)).diagnostics.flatMap(({ severity, code }) => (severity === 'error' ? [code] : []));
 
+test('a name that an unread sentence may bring is not missed after it; another is', () => {
+  const step = (name: string): string =>
+    shortNote(`1. Deal about half of it into a heap.\n2. Riffle ${name} and the packet together.`);
+  expect(errors(step('the heap'))).toEqual(['sentence-not-understood']);
+  expect(errors(step('the rest'))).toEqual(['sentence-not-understood', 'unknown-pile']);
+});
+
 describe('what is offered mends it', () => {
   test.each([
     ['1. Trun the packet over.', 'Turn the packet over'],
