@@ -20,6 +20,8 @@ import { makeReport } from './report/make-report.ts';
 import { momentsReport, type SentenceMoments } from './report/moments.ts';
 import { readingData } from './report/readings.ts';
 import type { Report } from './report/report.ts';
+import type { SlipRow } from './report/slips-data.ts';
+import { slipRows } from './report/slips-report.ts';
 import { CERTIFICATE_FORMAT, CERTIFICATE_VERSION, type Certificate } from './verdicts/certificate.ts';
 
 /** A note with everything that was made of it on the way to its report. */
@@ -87,6 +89,18 @@ export function freedom(
 ): Result<FreedomDesk, Trouble> | null {
   if (routine === undefined || decision === undefined) return null;
   return FreedomDesk.open({ text, routine, decision, limits, describe });
+}
+
+/**
+ * The usual slips in every step of a note, one after another in its order, and what follows from each; null where the note was not
+ * understood, or why nothing is said.
+ */
+export function slipsOf(
+  { compiled: { routine }, decision, text }: Checked,
+  limits: Limits = DEFAULT_LIMITS,
+): Result<Generator<SlipRow>, Trouble> | null {
+  if (routine === undefined || decision === undefined) return null;
+  return slipRows({ text, routine, decision, limits, describe });
 }
 
 /** SHA-256 of a text in UTF-8, hexadecimal. */

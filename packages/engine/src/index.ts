@@ -8,6 +8,7 @@ export {
   RECHECK_WORK,
   recheckCertificate,
   sayTrouble,
+  slipsOf,
   type Checked,
   type Recheck,
   type RecheckedSentence,
@@ -68,6 +69,7 @@ export type { StackingSteps } from './report/set-up-steps.ts';
 export { setUpFaults, type CardAt, type SetUpFaultData, type SetUpFaults } from './report/set-up-check.ts';
 export { wordingOf } from './report/wording.ts';
 export { counted, grouped } from './report/words.ts';
+export type { RemainsData, SlipRow, TableSlip, TableSlipWay } from './report/slips-data.ts';
 export { Stage, type Played, type StageNext } from './report/stage.ts';
 export type { Judged } from './report/judge.ts';
 

@@ -6,6 +6,8 @@ import type { Chooser, Routine } from '../routine/routine.ts';
 import { startsOf, type StartTable, type Starts } from '../routine/starts.ts';
 import { decidingAt, sayWay, sentenceOf } from './choices.ts';
 import { judge, type Judged } from './judge.ts';
+import { slipEdges, slipsAt } from './slips-table.ts';
+import type { TableSlip } from './slips-data.ts';
 import { dataOf, performanceOf, type Performance } from './performance.ts';
 import { takeEdge, waysOn, type Standing } from './runs.ts';
 import { storyboardOf, type Scene } from './storyboard.ts';
@@ -92,6 +94,21 @@ export class Stage {
     // Callers choose among the ways that `next` gave them.
     if (edge === undefined) throw new Error(`no way on called ${key}`);
     return this.arrived(played.start, [...played.path, edge], takeEdge(played.at, edge));
+  }
+
+  /**
+   * The slips that can be made in doing the step about to be done: its choice is `choice`, or the plainest. None at the end, before the
+   * set-up is filled in, and in the middle of a mix.
+   */
+  slips(played: Played, choice?: Key): TableSlip[] {
+    return slipsAt(this.graph, played.at, choice);
+  }
+
+  /** The step done with a slip; `slip` and `key` must be among those of `slips` for the same choice. */
+  slip(played: Played, slip: string, key: Key, choice?: Key): Played {
+    const edges = slipEdges(this.graph, played.at, { slip, key: String(key), choice });
+    const at = edges.reduce(takeEdge, played.at);
+    return this.arrived(played.start, [...played.path, ...edges], at);
   }
 
   /**

@@ -152,8 +152,9 @@ export class NaiveSlips {
       if (moment.phase !== START) return [];
       const move = moveById(step.move);
       const view = this.viewOf(moment, step, start);
-      return this.optionsAt(moment, step, start).flatMap((option) => {
-        if (option.next !== null) return [];
+      const options = this.optionsAt(moment, step, start);
+      return options.flatMap((option) => {
+        if (slip.whole === true ? option.actions.length === 0 : option.next !== null) return [];
         const numbers = option.set === undefined ? moment.numbers : { ...moment.numbers, ...option.set };
         return slip
           .ways({ step, move, view, option })

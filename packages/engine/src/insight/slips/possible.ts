@@ -1,4 +1,4 @@
-import { isStuck, START, type Key, type Move } from '../../moves/move.ts';
+import { isStuck, START, type Key, type Move, type Option } from '../../moves/move.ts';
 import type { Action } from '../../pictures/actions.ts';
 import { sizeOf, type Layout } from '../../pictures/layout.ts';
 import type { Budget } from '../../base/budget.ts';
@@ -62,7 +62,9 @@ export function possibleSlips(graph: Graph, sightings: readonly Sighting[], budg
     if (location.phase === START)
       for (const slip of SLIPS) {
         if (slip.when !== 'instead') continue;
-        const edges = last.flatMap((option) => insteadOf(slip, { graph, id, step, move, view, option }));
+        const edges = wrongly(slip, options).flatMap((option) =>
+          insteadOf(slip, { graph, id, step, move, view, option }),
+        );
         add(step, slip, { at: id, by: undefined, seen, decisions: [edges] });
       }
     const { edges } = graph.waysFrom(id, seen, budget);
@@ -91,6 +93,13 @@ export function possibleSlips(graph: Graph, sightings: readonly Sighting[], budg
       return moments === undefined ? [] : [{ step, slip, moments }];
     }),
   );
+}
+
+/** Options that are done wrongly from beginning to end; one that stands for all where it makes no difference which. */
+export function wrongly(slip: SlipInstead, options: readonly Option[]): readonly Option[] {
+  if (slip.whole !== true) return options.filter(({ next }) => next === null);
+  const some = options.find(({ actions }) => actions.length > 0);
+  return some === undefined ? [] : [some];
 }
 
 interface Instead {

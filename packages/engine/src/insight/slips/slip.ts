@@ -42,6 +42,8 @@ interface SlipKind {
 /** Hands do something else than the step says; none where the step, done so, cannot go wrong this way. */
 export interface SlipInstead extends SlipKind {
   readonly when: 'instead';
+  /** It goes the same way whatever would have been chosen in the step. */
+  readonly whole?: true;
   readonly ways: (doing: Doing) => readonly SlipWay[];
 }
 

@@ -5,6 +5,7 @@ export const stepForgotten: SlipInstead = {
   title: 'the step forgotten',
   help: 'The step is left out and the next one follows at once.',
   when: 'instead',
+  whole: true,
   ways({ step, move, option }) {
     const { numbers = [], marks = [] } = move.brings?.(step.args) ?? {};
     // What is named or noted in a step is missed at once when it is asked for.

@@ -181,6 +181,7 @@ import { sizesNamedCards } from './sizes-named-cards.ts';
 import { sizesOne } from './sizes-one.ts';
 import { skipsDoNotReach } from './skips-do-not-reach.ts';
 import { smtJudged } from './smt-judged.ts';
+import { slipsNothingProved } from './slips-nothing-proved.ts';
 import { smtLarge } from './smt-large.ts';
 import { smtLooks } from './smt-looks.ts';
 import { stepEmpty } from './step-empty.ts';
@@ -393,6 +394,7 @@ export const MESSAGES: readonly Message[] = [
   sizesOne,
   skipsDoNotReach,
   smtJudged,
+  slipsNothingProved,
   smtLarge,
   smtLooks,
   stepEmpty,

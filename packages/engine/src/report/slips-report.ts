@@ -1,0 +1,117 @@
+import type { Trouble } from '../base/diagnostic.ts';
+import { bad, good, type Result } from '../base/result.ts';
+import { listed } from '../insight/choice-words.ts';
+import { Slips, type SlipFinding, type SlipOnSentence } from '../insight/slips.ts';
+import { weakerThan } from '../insight/weaker.ts';
+import type { Decision } from '../proving/decision.ts';
+import type { Limits } from '../proving/question.ts';
+import type { Graph } from '../routine/graph.ts';
+import type { Routine } from '../routine/routine.ts';
+import { sentenceOf } from './choices.ts';
+import { failureData, type Describe } from './failure.ts';
+import type { FailureData } from './report.ts';
+import { waysOn, takeEdge, type Standing } from './runs.ts';
+import type { RemainsData, SlipRow } from './slips-data.ts';
+import { counted } from './words.ts';
+
+export interface SlipParts {
+  /** The note. */
+  readonly text: string;
+  readonly routine: Routine;
+  readonly decision: Decision;
+  readonly limits: Limits;
+  readonly describe: Describe;
+}
+
+// Ways without harm that are told one by one.
+const MOST_TOLD = 3;
+
+/** Every slip in every step, each as soon as it is known; or why nothing is said. */
+export function slipRows(parts: SlipParts): Result<Generator<SlipRow>, Trouble> {
+  const { routine, decision, limits } = parts;
+  const proved = decision.sentences.filter(({ verdict }) => verdict === 'proved');
+  const said = new Set(decision.sentences.map(({ ending }) => ending.text));
+  const weaker = proved
+    .flatMap(({ ending }) => weakerThan(ending, routine.cards))
+    .filter(({ text }, i, all) => !said.has(text) && all.findIndex((one) => one.text === text) === i);
+  const slips = Slips.of(routine, decision, limits, weaker);
+  return slips.ok ? good(rows(slips.value, parts)) : bad(slips.error);
+}
+
+function* rows(slips: Slips, parts: SlipParts): Generator<SlipRow> {
+  for (const finding of slips.findings()) yield rowOf(finding, slips.graph, parts);
+}
+
+function rowOf(finding: SlipFinding, graph: Graph, parts: SlipParts): SlipRow {
+  const { possible, ways, verdict, sentences, notice } = finding;
+  const { step, slip } = possible;
+  return {
+    step: step.number,
+    range: step.range,
+    sentence: sentenceOf(step, parts.text),
+    slip: slip.id,
+    title: slip.title,
+    help: slip.help,
+    ways,
+    verdict,
+    words: sayVerdict(finding, graph),
+    sentences: sentences.map((one) => ({ text: one.ending.text, verdict: one.verdict })),
+    notice,
+    remains: verdict === 'harmless' ? [] : remainsOf(finding),
+    failure: failureOf(sentences, graph, parts),
+  };
+}
+
+/** Sentences of the note first, then what says less than those that may fail. */
+function remainsOf({ sentences, remains }: SlipFinding): RemainsData[] {
+  const whole = sentences.filter(({ verdict }) => verdict === 'harmless');
+  return [
+    ...whole.map(({ ending }): RemainsData => ({ words: ending.text, from: 'note' })),
+    ...remains.map(({ text }): RemainsData => ({ words: text, from: 'weaker' })),
+  ];
+}
+
+function sayVerdict(finding: SlipFinding, graph: Graph): string {
+  const { verdict } = finding;
+  switch (verdict) {
+    case 'harmless':
+      return 'Harmless, whatever is chosen.';
+    case 'fatal':
+      return 'The ending fails, whatever is chosen.';
+    case 'undecided':
+      return 'What follows from it was not settled.';
+    case 'sometimes':
+      return `The ending still comes out, but only sometimes.${sayHarmless(finding, graph)}`;
+    case 'harmful':
+      return `The ending is no longer certain; whether it ever comes out was not worked out.${sayHarmless(finding, graph)}`;
+  }
+}
+
+/** The ways of going wrong that do no harm, where there are some. */
+function sayHarmless({ possible, sentences, ways }: SlipFinding, graph: Graph): string {
+  const sets = sentences.map(({ harmlessKeys }) => harmlessKeys);
+  if (ways < 2 || sets.some((set) => set === null)) return '';
+  const words = new Map<string, string>();
+  for (const { decisions } of possible.moments)
+    for (const edge of decisions.flat()) {
+      const key = String(edge.key);
+      if (sets.every((set) => set?.has(key) === true)) words.set(key, graph.asideOf(edge)?.words ?? key);
+    }
+  if (words.size === 0) return '';
+  if (words.size > MOST_TOLD) return ` In ${words.size} of the ${counted(ways, 'way')} it does no harm.`;
+  return ` It does no harm where ${listed([...words.values()])}.`;
+}
+
+/** The failing performance of the first sentence that fails. */
+function failureOf(sentences: readonly SlipOnSentence[], graph: Graph, parts: SlipParts): FailureData | null {
+  const { decision, text, describe } = parts;
+  const failing = sentences.find(({ failure }) => failure !== undefined);
+  const sentence = decision.sentences.find(({ ending }) => ending === failing?.ending);
+  if (failing?.failure === undefined || sentence === undefined) return null;
+  const { start, path } = failing.failure;
+  let at: Standing = { location: graph.start, table: start };
+  for (const edge of path) at = takeEdge(at, edge);
+  const stuck = graph.locations[at.location].exit ? undefined : waysOn(graph, at).stuck;
+  const way = { start, path, cost: path.reduce((sum, { cost }) => sum + cost, 0) };
+  return failureData({ ...decision, graph }, sentence, { way, stuck, shortest: false }, text, describe);
+}
