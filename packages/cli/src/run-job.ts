@@ -3,8 +3,8 @@ import { doJob, type Answer, type Job } from './jobs.ts';
 import { Progress } from './progress.ts';
 
 /** Work of the processor that is enough for most notes, and a wait after which Ctrl-C must act. */
-const HERE_WORK_MS = 150;
-const HERE_WAIT_MS = 600;
+const HERE_WORK_MS = 500;
+const HERE_WAIT_MS = 900;
 
 type Told = { readonly spent: number } | { readonly answer: unknown } | { readonly fault: string };
 
