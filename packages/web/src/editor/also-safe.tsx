@@ -1,7 +1,8 @@
 import type { FreedomRowData } from '@foregone/engine';
+import { useState } from 'react';
 import { Button } from '../ui/button.tsx';
 import type { SafeRows } from './desk.ts';
-import { firstSafe, sentenceFor, sorted } from './safe.ts';
+import { sentenceFor, sorted } from './safe.ts';
 
 interface AlsoSafeProps {
   readonly safe: SafeRows;
@@ -29,7 +30,7 @@ const HANDS: Readonly<Record<FreedomRowData['hands'], string>> = {
 export function AlsoSafe({ safe, instead, onPut, onShow, onTakeOut }: AlsoSafeProps) {
   const { at, rows, isAll, ended } = safe;
   const { safe: groups, others } = sorted(rows);
-  const first = firstSafe(rows);
+  const first = groups[0]?.[1][0];
   if (isAll && rows.length === 0 && ended === '') return null;
   return (
     <section className="also-safe" aria-label="Also safe here" aria-busy={!isAll}>
@@ -46,21 +47,7 @@ export function AlsoSafe({ safe, instead, onPut, onShow, onTakeOut }: AlsoSafePr
       )}
       <div className="also-safe-groups">
         {groups.map(([hands, found]) => (
-          <section key={hands} className="also-safe-group" aria-label={HANDS[hands]}>
-            <h3>{HANDS[hands]}</h3>
-            <ul>
-              {found.map((row) => (
-                <li key={row.text} data-status={row.status}>
-                  <button type="button" className="also-safe-row" onClick={() => onPut(sentenceFor(row))}>
-                    <span>{sentenceFor(row).replace(/\.$/, '')}</span>
-                    <i>
-                      {row === first && <kbd>Ctrl+Enter</kbd>} {row.status === 'safe' ? 'always' : row.words}
-                    </i>
-                  </button>
-                </li>
-              ))}
-            </ul>
-          </section>
+          <Group key={hands} name={HANDS[hands]} rows={found} first={first} onPut={onPut} />
         ))}
       </div>
       {isAll && groups.length === 0 && <p>Nothing else is safe here.</p>}
@@ -91,6 +78,47 @@ export function AlsoSafe({ safe, instead, onPut, onShow, onTakeOut }: AlsoSafePr
             ))}
           </ul>
         </details>
+      )}
+    </section>
+  );
+}
+
+/** Rows of a group that are seen at once. */
+const FEW = 4;
+
+interface GroupProps {
+  readonly name: string;
+  readonly rows: readonly FreedomRowData[];
+  readonly first: FreedomRowData | undefined;
+  readonly onPut: (sentence: string) => void;
+}
+
+function Group({ name, rows, first, onPut }: GroupProps) {
+  const [isOpen, setIsOpen] = useState(false);
+  const more = rows.length - FEW;
+  return (
+    <section className="also-safe-group" aria-label={name}>
+      <h3>{name}</h3>
+      <ul>
+        {(isOpen ? rows : rows.slice(0, FEW)).map((row) => (
+          <li key={row.text}>
+            <button type="button" className="also-safe-row" onClick={() => onPut(sentenceFor(row))}>
+              <span>{sentenceFor(row).replace(/\.$/, '')}</span>
+              <i>
+                {row === first && <kbd>Ctrl+Enter</kbd>} {row.status === 'safe' ? 'always' : row.words}
+              </i>
+            </button>
+          </li>
+        ))}
+      </ul>
+      {more > 0 && (
+        <Button
+          tone="quiet"
+          label={isOpen ? `Fewer: ${name}` : `${more} more: ${name}`}
+          onPress={() => setIsOpen(!isOpen)}
+        >
+          {isOpen ? 'fewer' : `${more} more`}
+        </Button>
       )}
     </section>
   );

@@ -86,6 +86,7 @@ describe('rows', () => {
   test('put in what is safe of them', () => {
     expect([row({}), some, unsafe].map(sentenceFor)).toEqual(['Cut.', 'Cut at an even number.', '']);
     expect(firstSafe([unsafe, some, row({})])?.text).toBe('Cut.');
+    expect(firstSafe([row({ text: 'Cut it anywhere.' }), row({})])?.text).toBe('Cut.');
     expect(firstSafe([unsafe, some])?.text).toBe('Cut anywhere.');
     expect(firstSafe([unsafe])).toBeUndefined();
   });

@@ -85,7 +85,8 @@ export function sorted(rows: readonly FreedomRowData[]): {
     if (sentenceFor(row) === '') others.push(row);
     else groups.set(row.hands, [...(groups.get(row.hands) ?? []), row]);
   }
-  const order = (row: FreedomRowData) => (row.status === 'safe' ? 0 : 1);
+  // What is safe whatever is chosen comes first, and of that the plainest.
+  const order = (row: FreedomRowData) => (row.status === 'safe' ? 0 : 1_000) + sentenceFor(row).length;
   return {
     safe: [...groups].map(
       ([hands, found]) => [hands, found.toSorted((a, b) => order(a) - order(b))] as const,
@@ -94,7 +95,7 @@ export function sorted(rows: readonly FreedomRowData[]): {
   };
 }
 
-/** The first row a key puts in: one that is safe whatever is chosen, or else one that leaves its safe choices open. */
+/** The row that a key puts in: the first one on the page. */
 export function firstSafe(rows: readonly FreedomRowData[]): FreedomRowData | undefined {
-  return rows.find(({ status }) => status === 'safe') ?? rows.find((row) => sentenceFor(row) !== '');
+  return sorted(rows).safe[0]?.[1][0];
 }

@@ -7,6 +7,7 @@ import {
   removeStep,
   replaceSentence,
   sectionAt,
+  setPacket,
   stepAt,
   stepsIn,
 } from './steps.ts';
@@ -125,5 +126,21 @@ describe('steps in the text', () => {
     expect(applied('', insertEnding('', 'The top card is red.'))).toBe(
       '\n## Ending\n\n- The top card is red.\n',
     );
+  });
+});
+
+describe('the packet of a set-up', () => {
+  const put = (text: string) => applied(text, setPacket(text, 'packet: 10 cards'));
+  test.each([
+    [
+      '## Set-up\n\n- packet: 8 cards\n- hand: 2 cards\n',
+      '## Set-up\n\n- packet: 10 cards\n- hand: 2 cards\n',
+    ],
+    ['## Set-up\n\n## Working\n', '## Set-up\n\n- packet: 10 cards\n\n## Working\n'],
+    ['# A\n\n## Working\n\n1. Cut.\n', '# A\n\n## Set-up\n\n- packet: 10 cards\n\n## Working\n\n1. Cut.\n'],
+    ['# A', '# A\n## Set-up\n\n- packet: 10 cards\n\n'],
+    ['', '## Set-up\n\n- packet: 10 cards\n\n'],
+  ])('%#', (before, after) => {
+    expect(put(before)).toBe(after);
   });
 });

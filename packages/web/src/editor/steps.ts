@@ -195,6 +195,31 @@ export function insertEnding(text: string, sentence: string): TextChange {
   return { from: at, to: at, insert, caret: at + insert.trimEnd().length };
 }
 
+/** Puts a line into the set-up: in the place of the packet's, or before the others. */
+export function setPacket(text: string, line: string): TextChange {
+  const section = sectionIn(text, 'set-up');
+  if (section === undefined) {
+    const at = text.search(/^## Working/m);
+    const from = at === -1 ? text.length : at;
+    const lead = from === 0 || text.slice(0, from).endsWith('\n') ? '' : '\n';
+    const insert = `${lead}## Set-up\n\n- ${line}\n\n`;
+    return { from, to: from, insert, caret: from + insert.trimEnd().length };
+  }
+  const lines = text.slice(section.from, section.to);
+  const found = /^[ \t]*[-*+][ \t]+(packet:.*)$/im.exec(lines);
+  if (found !== null) {
+    const from = section.from + found.index + found[0].length - (found[1]?.length ?? 0);
+    return {
+      from,
+      to: section.from + found.index + found[0].length,
+      insert: line,
+      caret: from + line.length,
+    };
+  }
+  const insert = `\n\n- ${line}`;
+  return { from: section.from, to: section.from, insert, caret: section.from + insert.length };
+}
+
 /** Puts another sentence in the place of a step's own; what belongs to the step stays. */
 export function replaceSentence(text: string, number: string, sentence: string): TextChange | undefined {
   const own = stepsIn(text).find((place) => place.number === number);

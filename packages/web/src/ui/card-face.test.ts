@@ -55,3 +55,8 @@ describe('a name of one’s own fits its card', () => {
   test('a short name is kept whole and large', () =>
     expect(fitName('lamp')).toEqual({ lines: ['lamp'], size: 15 }));
 });
+
+test('a card of which nothing is known has a face without a word', () => {
+  expect(faceOf({ name: 'a card', attributes: {} })).toEqual({ kind: 'any' });
+  expect(sayCard({ kind: 'any' }, { up: true })).toBe('a card, face up');
+});

@@ -21,6 +21,8 @@ export type Rank = keyof typeof RANK_WORDS;
 /** What is printed on a card's face, as far as the routine knows it. */
 export type CardFace =
   | { readonly kind: 'pip'; readonly rank: Rank; readonly suit: Suit }
+  /** A card of which nothing is known. */
+  | { readonly kind: 'any' }
   /** A card of which only the colour is known. */
   | { readonly kind: 'colour'; readonly colour: 'red' | 'black' }
   /** A printed card of one's own, or a card known by a word only. */
@@ -39,12 +41,16 @@ interface KnownCard {
   readonly attributes: Readonly<Record<string, string | number>>;
 }
 
+/** What the engine calls a card of which the note says nothing. */
+const ANY = 'a card';
+
 /** The face to draw for a card of a routine. */
 export function faceOf({ name, attributes }: KnownCard): CardFace {
   const { rank, suit, colour } = attributes;
   if (isRank(rank) && isSuit(suit)) return { kind: 'pip', rank, suit };
   const isOwn = /^["“].*["”]$/.test(name);
   if (!isOwn && (colour === 'red' || colour === 'black')) return { kind: 'colour', colour };
+  if (name === ANY) return { kind: 'any' };
   return { kind: 'own', name: isOwn ? name.slice(1, -1) : name };
 }
 
@@ -52,6 +58,8 @@ export function sayFace(face: CardFace): string {
   switch (face.kind) {
     case 'pip':
       return `${RANK_WORDS[face.rank]} of ${face.suit}`;
+    case 'any':
+      return ANY;
     case 'colour':
       return `a ${face.colour} card`;
     case 'own':

@@ -81,6 +81,9 @@ const HATCH: readonly (readonly [number, number])[] = Array.from({ length: 8 }, 
 
 function Index({ face }: { readonly face: CardFace }) {
   switch (face.kind) {
+    // Only its lying one way or the other can be told.
+    case 'any':
+      return <rect className="frame" x={6.5} y={6.5} width={57} height={87} rx={4} />;
     case 'pip':
       return (
         <>

@@ -8,9 +8,11 @@ import {
   moveStep,
   removeStep,
   replaceSentence,
+  sectionIn,
   stepsIn,
   type TextChange,
 } from '../steps.ts';
+import { CardsDialog } from './cards-dialog.tsx';
 import { Palette } from './palette.tsx';
 
 interface BuilderProps {
@@ -26,10 +28,19 @@ type Open =
   | { readonly for: 'end' }
   | { readonly for: 'ending' };
 
+/** The words of the packet's line; empty where there is none. */
+function packetIn(text: string): string {
+  const section = sectionIn(text, 'set-up');
+  if (section === undefined) return '';
+  return /^[ \t]*[-*+][ \t]+packet:[ \t]*(.*)$/im.exec(text.slice(section.from, section.to))?.[1] ?? '';
+}
+
 /** The same note in buttons: its steps to be moved, taken out, changed and added to. */
 export function Builder({ text, piles, onChange, onGo }: BuilderProps) {
   const [open, setOpen] = useState<Open>();
+  const [picksCards, setPicksCards] = useState(false);
   const steps = stepsIn(text);
+  const packet = packetIn(text);
   const make = (change: TextChange | undefined, said: string) => {
     if (change === undefined) return;
     onChange(change);
@@ -37,6 +48,13 @@ export function Builder({ text, piles, onChange, onGo }: BuilderProps) {
   };
   return (
     <section className="builder" aria-label="Build with buttons">
+      <h2>The cards</h2>
+      <div className="builder-cards">
+        <p>{packet === '' ? 'No cards are named yet.' : packet}</p>
+        <Button onPress={() => setPicksCards(true)}>
+          {packet === '' ? 'Choose the cards' : 'Change the cards'}
+        </Button>
+      </div>
       <h2>The working, step by step</h2>
       {steps.length === 0 && <p className="second">There are no steps yet. Put the first one in.</p>}
       <ol>
@@ -98,6 +116,16 @@ export function Builder({ text, piles, onChange, onGo }: BuilderProps) {
         </Button>
         <Button onPress={() => setOpen({ for: 'ending' })}>Add an ending</Button>
       </div>
+      {picksCards && (
+        <CardsDialog
+          text={text}
+          onPut={(change) => {
+            make(change, 'The cards are laid');
+            setPicksCards(false);
+          }}
+          onClose={() => setPicksCards(false)}
+        />
+      )}
       {open !== undefined && (
         <Palette
           text={text}

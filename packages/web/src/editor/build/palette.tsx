@@ -1,11 +1,11 @@
-import { useEffect, useId, useMemo, useState } from 'react';
+import { useId, useMemo, useState } from 'react';
 import { Button } from '../../ui/button.tsx';
 import { Dialog, DialogActions } from '../../ui/dialog.tsx';
-import { createEngine } from '../../worker/client.ts';
 import { applied, type TextChange } from '../steps.ts';
 import { catalogue, lookedFor, type Entry } from './catalogue.ts';
 import { FieldControl } from './field.tsx';
-import { fieldsOf, sentenceOf, type Filled } from './phrase-form.ts';
+import { fieldsOf, repeated, REPEATS, sentenceOf, type Filled } from './phrase-form.ts';
+import { sayTrouble, useTrouble } from './use-trouble.ts';
 
 interface PaletteProps {
   readonly text: string;
@@ -96,8 +96,10 @@ function Form({ entry, text, piles, where, changeFor, onBack, onPut }: FormProps
   const [wording, setWording] = useState(0);
   const [filled, setFilled] = useState<Filled>({});
   const wordings = useId();
+  const [repeat, setRepeat] = useState<(typeof REPEATS)[number]>('once');
+  const often = useId();
   const parts = entry.phrases[wording]?.parts ?? [];
-  const sentence = sentenceOf(parts, filled);
+  const sentence = repeated(sentenceOf(parts, filled), repeat);
   const change = changeFor(sentence);
   const trouble = useTrouble(change === undefined ? undefined : applied(text, change), sentence);
   return (
@@ -140,10 +142,25 @@ function Form({ entry, text, piles, where, changeFor, onBack, onPut }: FormProps
             onChange={(value) => setFilled({ ...filled, [field.key]: value })}
           />
         ))}
+        {!entry.isEnding && (
+          <div className="field">
+            <label htmlFor={often}>how often</label>
+            <select
+              id={often}
+              className="input"
+              value={repeat}
+              onChange={({ target }) => setRepeat(REPEATS.find((one) => one === target.value) ?? 'once')}
+            >
+              {REPEATS.map((one) => (
+                <option key={one}>{one}</option>
+              ))}
+            </select>
+          </div>
+        )}
       </div>
       <output className="palette-sentence">{sentence}</output>
       <p className={trouble === '' || trouble === undefined ? 'second' : 'brick'} role="status">
-        {trouble === undefined ? 'Reading …' : trouble === '' ? 'Understood.' : trouble}
+        {sayTrouble(trouble)}
       </p>
       <DialogActions>
         <Button onPress={onBack}>Another one</Button>
@@ -153,30 +170,4 @@ function Form({ entry, text, piles, where, changeFor, onBack, onPut }: FormProps
       </DialogActions>
     </form>
   );
-}
-
-/** What the engine says against a sentence at its place; empty when it is understood, undefined while it reads. */
-function useTrouble(text: string | undefined, sentence: string): string | undefined {
-  const [engine] = useState(() => createEngine());
-  const [found, setFound] = useState<{ readonly text: string; readonly words: string }>();
-  useEffect(() => () => engine.stop(), [engine]);
-  useEffect(() => {
-    if (text === undefined) return undefined;
-    const timer = setTimeout(() => {
-      engine.ask('read', text).then(
-        (answer) => {
-          if (answer === undefined) return;
-          const at = text.indexOf(sentence);
-          const first = answer.report.diagnostics.find(
-            ({ severity, range }) =>
-              severity === 'error' && range.from < at + sentence.length && range.to > at,
-          );
-          setFound({ text, words: first === undefined ? '' : `${first.words} ${first.remedy}`.trim() });
-        },
-        () => setFound({ text, words: '' }),
-      );
-    }, 150);
-    return () => clearTimeout(timer);
-  }, [engine, text, sentence]);
-  return found?.text === text ? found?.words : undefined;
 }

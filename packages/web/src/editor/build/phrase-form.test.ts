@@ -1,7 +1,7 @@
 import { CLAIMS, compile, MOVES, read } from '@foregone/engine';
 import { describe, expect, test } from 'vitest';
 import { AMOUNT_WAYS, amountText, readAmount, writeAmount } from './amounts.ts';
-import { fieldsOf, sentenceOf } from './phrase-form.ts';
+import { fieldsOf, repeated, REPEATS, sentenceOf } from './phrase-form.ts';
 
 const noteWith = (step: string, ending: string) => `## Set-up
 - packet: full pack in any order, face down
@@ -48,6 +48,10 @@ describe('a sentence from controls', () => {
     const filled = { [add.key]: 'yes', at: writeAmount({ way: 'even', n: 2, to: 4, end: 'top' }) };
     expect(sentenceOf(cut, filled)).toBe('Cut the packet at an even number.');
     expect(fieldsOf(cut, filled).map(({ control }) => control)).toEqual(['pile', 'add', 'amount']);
+  });
+
+  test.each(REPEATS)('%s is understood in front of a step', (often) => {
+    expect(errors(noteWith(repeated('Cut the packet.', often), 'Every card is face down.'))).toEqual([]);
   });
 
   test.each(AMOUNT_WAYS)('%s is understood in a sentence about so many cards', (way) => {

@@ -18,16 +18,26 @@ export interface Field {
 /** The fields of a phrase, those of parts that were added included. */
 export function fieldsOf(parts: readonly Part[], filled: Filled): Field[] {
   const seen = new Set<string>();
-  return walk(parts, filled, '', sampler()).fields.filter(({ key }) => !seen.has(key) && seen.add(key));
+  return walk(parts, filled, '', sampler(parts)).fields.filter(({ key }) => !seen.has(key) && seen.add(key));
 }
 
 /** The sentence as filled in, with its stop. */
 export function sentenceOf(parts: readonly Part[], filled: Filled): string {
-  const text = walk(parts, filled, '', sampler())
+  const text = walk(parts, filled, '', sampler(parts))
     .words.filter((word) => word !== '')
     .join(' ')
     .replace(/ ([,:])/g, '$1');
   return `${text.slice(0, 1).toUpperCase()}${text.slice(1)}.`;
+}
+
+/** How often a step can be done by itself. */
+export const REPEATS = ['once', 'any number of times', 'at least once'] as const;
+
+/** The sentence as a block of its own that is done so often. */
+export function repeated(sentence: string, often: (typeof REPEATS)[number]): string {
+  if (often === 'once') return sentence;
+  const begun = `${often.slice(0, 1).toUpperCase()}${often.slice(1)}`;
+  return `${begun}: ${sentence.slice(0, 1).toLowerCase()}${sentence.slice(1)}`;
 }
 
 interface Walked {

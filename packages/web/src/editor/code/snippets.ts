@@ -1,4 +1,4 @@
-import type { MOVES } from '@foregone/engine';
+import { MOVES } from '@foregone/engine';
 
 export type Part = (typeof MOVES)[number]['phrases'][number]['parts'][number];
 
@@ -41,6 +41,8 @@ const SAMPLES: Readonly<Record<string, string>> = {
   tally: 'red cards',
   those: 'the red cards',
   topcards: 'the top 3 cards',
+  thiscard: 'the chosen card',
+  allwords: '"eel" and "loo"',
   word: '"harbour"',
   words: '"tea", "rum"',
 };
@@ -57,10 +59,16 @@ const LATER: Readonly<Record<string, readonly string[]>> = {
 /** Cards that must be one card, by the names that phrases give such a blank. */
 const ONE_CARD = new Set(['card', 'a', 'b', 'c']);
 
+/** Sentences that speak of a number by its name have no use for a digit. */
+const BY_NAME = new Set(
+  MOVES.filter(({ id }) => id === 'say-number').flatMap(({ phrases }) => phrases.map(({ parts }) => parts)),
+);
+
 export type Sampler = (type: string, name: string) => string;
 
 /** Samples for the blanks of one sentence, asked for in their order; the same blank gets the same sample. */
-export function sampler(): Sampler {
+export function sampler(parts: readonly Part[]): Sampler {
+  const isByName = BY_NAME.has(parts);
   const given = new Map<string, string>();
   const counts = new Map<string, number>();
   return (type, name) => {
@@ -68,28 +76,30 @@ export function sampler(): Sampler {
     if (known !== undefined) return known;
     const count = counts.get(type) ?? 0;
     counts.set(type, count + 1);
-    const isCount = type === 'number' && name === 'count';
-    const first = isCount
-      ? '4'
-      : type === 'onekind' && ONE_CARD.has(name)
-        ? 'chosen card'
-        : (SAMPLES[type] ?? type);
+    const first = firstSample(type, name, isByName);
     const sample = LATER[type]?.[count - 1] ?? first;
     given.set(name, sample);
     return sample;
   };
 }
 
+function firstSample(type: string, name: string, isByName: boolean): string {
+  if (type === 'number' && isByName) return 'M';
+  if (type === 'number' && name === 'count') return '4';
+  if (type === 'onekind' && ONE_CARD.has(name)) return 'chosen card';
+  return SAMPLES[type] ?? type;
+}
+
 /** A plain sentence of a phrase: first wording of each part, nothing that may be left out, samples in the blanks. */
 export function wordsOf(parts: readonly Part[]): string {
-  return sentence(parts, sampler(), (text) => text);
+  return sentence(parts, sampler(parts), (text) => text);
 }
 
 /** The same with its blanks as fields that Tab goes through. */
 export function snippetOf(parts: readonly Part[]): string {
   let field = 0;
   // Numbered, or fields with the same sample would be filled together.
-  return `${sentence(parts, sampler(), (text) => `#{${++field}:${text}}`)}.`;
+  return `${sentence(parts, sampler(parts), (text) => `#{${++field}:${text}}`)}.`;
 }
 
 function sentence(parts: readonly Part[], sample: Sampler, field: (text: string) => string): string {
