@@ -14,6 +14,7 @@ import type { Decision } from './proving/decision.ts';
 import { DEFAULT_LIMITS, type Limits } from './proving/question.ts';
 import { readCertificate } from './recheck/read.ts';
 import { recheck } from './recheck/recheck.ts';
+import { afterReport, type AfterReport } from './report/after-report.ts';
 import { diagnosticData } from './report/diagnose.ts';
 import { FreedomDesk } from './report/freedom-desk.ts';
 import { makeReport } from './report/make-report.ts';
@@ -101,6 +102,19 @@ export function slipsOf(
 ): Result<Generator<SlipRow>, Trouble> | null {
   if (routine === undefined || decision === undefined) return null;
   return slipRows({ text, routine, decision, limits, describe });
+}
+
+/**
+ * What is still certain after a mishap that is told in sentences of a working; null where the note was not understood.
+ * @param at `3` for one that happens before step 3, `end` for one when all is done
+ */
+export function afterMishap(
+  { compiled: { routine }, note }: Checked,
+  at: string,
+  sentences: string,
+  limits: Limits = DEFAULT_LIMITS,
+): Result<AfterReport, Trouble> | null {
+  return routine === undefined ? null : afterReport({ note, routine, limits, describe }, at, sentences);
 }
 
 /** SHA-256 of a text in UTF-8, hexadecimal. */

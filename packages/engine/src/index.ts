@@ -1,5 +1,6 @@
 // Public names, in the order of the flow: a note is read, decided, reported, played.
 export {
+  afterMishap,
   certificateOf,
   check,
   freedom,
@@ -69,6 +70,8 @@ export type { StackingSteps } from './report/set-up-steps.ts';
 export { setUpFaults, type CardAt, type SetUpFaultData, type SetUpFaults } from './report/set-up-check.ts';
 export { wordingOf } from './report/wording.ts';
 export { counted, grouped } from './report/words.ts';
+export type { AfterReport, AfterSentence } from './report/after-report.ts';
+export type { LostData } from './report/lost.ts';
 export type { RemainsData, SlipRow, TableSlip, TableSlipWay } from './report/slips-data.ts';
 export { Stage, type Played, type StageNext } from './report/stage.ts';
 export type { Judged } from './report/judge.ts';

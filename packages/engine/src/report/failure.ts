@@ -2,6 +2,7 @@ import type { Trouble } from '../base/diagnostic.ts';
 import type { Key } from '../moves/move.ts';
 import type { Decision, Failure, SentenceDecision } from '../proving/decision.ts';
 import { judge } from './judge.ts';
+import { lostAt } from './lost.ts';
 import { performanceOf } from './performance.ts';
 import type { FailureData } from './report.ts';
 import { runsOf, takeEdge, waysOn, type Standing } from './runs.ts';
@@ -27,6 +28,7 @@ export function failureData(
     shortest,
     stuck: stuck === undefined ? '' : describe(stuck).words,
     shows,
+    lost: lostAt(graph, starts, ending, way, text),
   };
 }
 
@@ -35,7 +37,7 @@ function choicesOf({ graph }: Decision, { start, path }: Failure['way']): Key[] 
   const keys: Key[] = [];
   let at: Standing = { location: graph.start, table: start };
   for (const edge of path) {
-    if (waysOn(graph, at).edges.length > 1) keys.push(edge.key);
+    if (edge.kind !== 'slip' && waysOn(graph, at).edges.length > 1) keys.push(edge.key);
     at = takeEdge(at, edge);
   }
   return keys;

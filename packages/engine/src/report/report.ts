@@ -2,6 +2,7 @@ import type { Facts, Fix, Range, Severity } from '../base/diagnostic.ts';
 import type { Method, Trials, VerdictName } from '../proving/decision.ts';
 import type { Coverage } from './coverage.ts';
 import type { Key } from '../moves/move.ts';
+import type { LostData } from './lost.ts';
 import type { Performance } from './performance.ts';
 
 /** What may be said of a note, the worst first: a note's verdict is the worst of its sentences'. */
@@ -48,6 +49,8 @@ export interface FailureData {
   readonly stuck: string;
   /** How the sentence stands on the last table; empty when the performance did not come to its end. */
   readonly shows: string;
+  /** The step at which it goes wrong. */
+  readonly lost: LostData;
 }
 
 /** At a step, after these public choices and sights: this one. */

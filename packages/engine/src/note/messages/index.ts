@@ -58,6 +58,8 @@ import { leftOver } from './left-over.ts';
 import { lineEmpty } from './line-empty.ts';
 import { looksUnseen } from './looks-unseen.ts';
 import { markNotPut } from './mark-not-put.ts';
+import { mishapEmpty } from './mishap-empty.ts';
+import { mishapNames } from './mishap-names.ts';
 import { nameIsANumber } from './name-is-a-number.ts';
 import { nameIsAWord } from './name-is-a-word.ts';
 import { nameTaken } from './name-taken.ts';
@@ -85,6 +87,7 @@ import { noSuchCard } from './no-such-card.ts';
 import { noSuchChoice } from './no-such-choice.ts';
 import { noSuchHour } from './no-such-hour.ts';
 import { noSuchPile } from './no-such-pile.ts';
+import { noSuchPlace } from './no-such-place.ts';
 import { noTimes } from './no-times.ts';
 import { noWorking } from './no-working.ts';
 import { notAKey } from './not-a-key.ts';
@@ -271,6 +274,8 @@ export const MESSAGES: readonly Message[] = [
   lineEmpty,
   looksUnseen,
   markNotPut,
+  mishapEmpty,
+  mishapNames,
   nameIsANumber,
   nameIsAWord,
   nameTaken,
@@ -298,6 +303,7 @@ export const MESSAGES: readonly Message[] = [
   noSuchChoice,
   noSuchHour,
   noSuchPile,
+  noSuchPlace,
   noTimes,
   noWorking,
   notAKey,

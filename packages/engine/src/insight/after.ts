@@ -1,0 +1,60 @@
+import { decide } from '../proving/decide.ts';
+import type { Decision } from '../proving/decision.ts';
+import type { Limits } from '../proving/question.ts';
+import { BudgetEnded } from '../routine/graph.ts';
+import type { Ending, MoveStep, Routine } from '../routine/routine.ts';
+import type { Found } from '../structures/recognise.ts';
+import { alsoCertain } from './also.ts';
+import { onceAt } from './once.ts';
+import type { Place } from './places.ts';
+import { weakerThan } from './weaker.ts';
+
+/** What is still certain once something has happened that the note does not say. */
+export interface After {
+  /** The routine with the mishap in it, decided. */
+  readonly decision: Decision;
+  /** False where the mishap may happen each time round, since it could not be told to happen once. */
+  readonly isOnce: boolean;
+  /** Endings that say less than those that may fail now, and are certain. */
+  readonly weaker: readonly Ending[];
+  /** What is certain besides and no sentence claims. */
+  readonly also: readonly Found[];
+}
+
+// A weaker ending is worth a short search only.
+const MOST_TABLES = 20_000;
+
+/** Null where nothing can be put in at the place. */
+export function afterMishap(
+  routine: Routine,
+  place: Place,
+  steps: readonly MoveStep[],
+  limits: Limits,
+): After | null {
+  const once = onceAt(routine, place, steps);
+  if (once === null) return null;
+  const decision = decide(once.routine, limits);
+  const lost = decision.sentences.filter(({ verdict }) => verdict !== 'proved');
+  const certain = new Set(decision.sentences.map(({ ending }) => ending.text));
+  const candidates = lost
+    .filter(({ ending }) => ending.chance === undefined)
+    .flatMap(({ ending }) => weakerThan(ending, routine.cards))
+    .filter(({ text }, i, all) => !certain.has(text) && all.findIndex((one) => one.text === text) === i);
+  const fewer: Limits = { ...limits, states: Math.min(limits.states, MOST_TABLES), trials: 0 };
+  const weaker =
+    candidates.length === 0
+      ? []
+      : decide({ ...once.routine, endings: candidates }, fewer)
+          .sentences.filter(({ verdict }) => verdict === 'proved')
+          .map(({ ending }) => ending);
+  return { decision, isOnce: once.isOnce, weaker, also: also(decision, limits) };
+}
+
+function also(decision: Decision, limits: Limits): readonly Found[] {
+  try {
+    return alsoCertain(decision, limits);
+  } catch (error) {
+    if (error instanceof BudgetEnded) return [];
+    throw error;
+  }
+}
