@@ -68,6 +68,18 @@ export { setUpReport, type SentenceNeed, type SetUpCount, type SetUpReport } fro
 export { setUpFound, type FoundSetUpData, type SetUpsFound } from './report/set-up-found.ts';
 export type { StackingSteps } from './report/set-up-steps.ts';
 export { setUpFaults, type CardAt, type SetUpFaultData, type SetUpFaults } from './report/set-up-check.ts';
+export { sizesReport, type SizesReport } from './report/sizes-report.ts';
+export { MOST_SIZE, type SizeRange, type SizeRow } from './insight/sizes.ts';
+export {
+  MIXING,
+  mixingReport,
+  type MeanData,
+  type MixingOptions,
+  type MixingReport,
+  type OrdersData,
+  type PlacesData,
+  type RifflesData,
+} from './report/mixing-report.ts';
 export { wordingOf } from './report/wording.ts';
 export { counted, grouped } from './report/words.ts';
 export type { AfterReport, AfterSentence } from './report/after-report.ts';

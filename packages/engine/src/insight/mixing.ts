@@ -1,36 +1,47 @@
 import { Budget } from '../base/budget.ts';
 import { seeded } from '../base/seeded.ts';
+import { layoutKey } from '../pictures/layout.ts';
 import type { Decision } from '../proving/decision.ts';
-import { classesOf } from '../proving/classes.ts';
-import { exactSearch } from '../proving/exact.ts';
-import type { Graph } from '../routine/graph.ts';
-import type { TableSlots } from '../routine/starts.ts';
+import type { Limits } from '../proving/question.ts';
+import { regionFrom, type Region } from '../proving/region.ts';
+import { Graph } from '../routine/graph.ts';
+import { startsOf, type Starts, type TableSlots } from '../routine/starts.ts';
 import { afterEdge, seenAt, slotView } from '../routine/table.ts';
-
-/** How many different tables the working can end with. */
-export type FinalOrders =
-  | { readonly is: 'exact'; readonly orders: string }
-  /** More than could be followed. */
-  | { readonly is: 'at least'; readonly orders: string };
+import { finalOrders, type FinalOrders } from './final-orders.ts';
+import { evennessOf, placeChances, type Evenness, type PlaceChances } from './place-chances.ts';
 
 /** How mixed the cards look at the end, from performances with every choice taken at random. */
 export interface Looks {
   readonly runs: number;
   readonly seed: number;
-  /** Mean number of places a card travels, and what it is for a well mixed packet. */
+  /** Mean number of places a card travels. */
   readonly travel: number;
-  readonly travelMixed: number;
-  /** Mean number of rising sequences, and what it is for a well mixed packet. */
+  /** Mean number of rising sequences. */
   readonly rising: number;
-  readonly risingMixed: number;
-  /** Share of cards that still lie directly under the card they lay under, and what it is for a well mixed packet. */
+  /** Share of cards that still lie directly under the card they lay under. */
   readonly neighbours: number;
-  readonly neighboursMixed: number;
+  /** Different final tables that were met. */
+  readonly met: number;
+  /** How often each card came to each place, as a share of the runs. */
+  readonly places: PlaceChances;
+}
+
+/** The same for a packet in any order, each as likely as any other. */
+export interface WellMixed {
+  readonly travel: number;
+  readonly rising: number;
+  readonly neighbours: number;
+}
+
+export function wellMixed(cards: number): WellMixed {
+  return { travel: (cards * cards - 1) / (3 * cards), rising: (cards + 1) / 2, neighbours: 1 / cards };
 }
 
 export interface Mixing {
   readonly performances: string | null;
   readonly orders: FinalOrders | null;
+  /** Where the cards end, exactly or from the runs; null where neither was found. */
+  readonly places: { readonly evenness: Evenness; readonly how: 'exact' | 'sampled' } | null;
   /** Null where cards are shuffled freely: then they are as mixed as can be, if the shuffle is a good one. */
   readonly looks: Looks | null;
 }
@@ -39,39 +50,56 @@ export interface Mixing {
 const MOST_STEPS = 20_000;
 
 /**
- * How many performances and final orders there are, and how mixed the cards look. Orders are counted by following every table with all
- * cards told apart, up to `states` of them; looks are sampled and say so.
+ * How many performances and final orders there are, and how mixed the cards are and look, from one order of the cards, whichever the
+ * set-up leaves open. Orders are counted by following every table
+ * with all cards told apart, up to `states` of them; looks are sampled and say so.
  */
-export function mixingOf(decision: Decision, states: number, runs: number, seed: number): Mixing {
+export function mixingOf(
+  decision: Decision,
+  { states, runs, seed }: { readonly states: number; readonly runs: number; readonly seed: number },
+  limits: Limits,
+): Mixing {
+  const { performances } = decision;
+  const settled = settledOf(decision, limits);
+  const { graph, region } = settled;
+  const looks = looksOf(settled, runs, seed);
+  const exact = looks === null ? null : placeChances(graph, region);
   return {
-    performances: decision.performances === null ? null : String(decision.performances),
-    orders: finalOrders(decision, states),
-    looks: looksOf(decision, runs, seed),
+    performances: performances === null ? null : String(performances),
+    orders: finalOrders({ ...settled, performances }, states, BigInt(looks?.met ?? 0)),
+    places:
+      exact !== null
+        ? { evenness: evennessOf(exact), how: 'exact' }
+        : looks === null
+          ? null
+          : { evenness: evennessOf(looks.places), how: 'sampled' },
+    looks,
   };
 }
 
-function finalOrders({ graph, starts }: Decision, states: number): FinalOrders | null {
-  const bits = new Set(graph.bits.names);
-  const classes = classesOf(starts.universe, new Set(['id']), bits, graph);
-  const found = new Set<string>();
-  const result = exactSearch(graph, classes, [starts.base], new Budget(states), (location, table) => {
-    if (!graph.locations[location].exit) return 'go on';
-    let key = '';
-    for (let slot = 0; slot < graph.cards; slot++) {
-      key += String.fromCharCode(table.card(slot).id, 1 + table.bit(slot, 'up') + 2 * table.bit(slot, 'end'));
-    }
-    found.add(`${location} ${key}`);
-    return 'halt';
-  });
-  if (result.ended !== undefined) return null;
-  return { is: result.complete ? 'exact' : 'at least', orders: String(found.size) };
+interface Settled {
+  readonly graph: Graph;
+  readonly region: Region;
+  readonly starts: Starts;
 }
 
-function looksOf({ graph, starts }: Decision, runs: number, seed: number): Looks | null {
+/** The working on one order of the cards: what a set-up leaves open is no mixing. */
+function settledOf({ graph, region, starts }: Decision, limits: Limits): Settled {
+  const { routine } = graph;
+  if (routine.setUp.freedoms.length === 0 && region !== undefined) return { graph, region, starts };
+  const fixed = { ...routine, setUp: { ...routine.setUp, freedoms: [] } };
+  const own = new Graph(fixed);
+  const budget = new Budget(limits.work, limits.goOn);
+  return { graph: own, region: regionFrom(own, [own.start], budget), starts: startsOf(fixed) };
+}
+
+function looksOf({ graph, starts }: Settled, runs: number, seed: number): Looks | null {
   const n = graph.cards;
   if (n < 2 || scattersSomewhere(graph)) return null;
   const random = seeded(seed);
   const where = new Map(starts.base.cards.map((card, slot) => [card.id, slot]));
+  const places = Array.from({ length: n }, () => new Float64Array(n));
+  const met = new Set<string>();
   let [done, travel, rising, neighbours] = [0, 0, 0, 0];
   for (let run = 0; run < runs; run++) {
     let table: TableSlots = starts.base;
@@ -88,6 +116,10 @@ function looksOf({ graph, starts }: Decision, runs: number, seed: number): Looks
     if (!graph.locations[at].exit) continue;
     const old = table.cards.map(({ id }) => where.get(id) ?? 0);
     done++;
+    met.add(
+      `${layoutKey(graph.locations[at].layout)} ${old.join()} ${Array.from(table.bits, (word) => word & 3).join('')}`,
+    );
+    old.forEach((from, to) => places[from][to]++);
     travel += old.reduce((sum, from, to) => sum + Math.abs(from - to), 0) / n;
     rising += risingSequences(old);
     neighbours += old.slice(1).filter((from, i) => from === old[i] + 1).length / (n - 1);
@@ -97,11 +129,10 @@ function looksOf({ graph, starts }: Decision, runs: number, seed: number): Looks
     runs: done,
     seed,
     travel: travel / done,
-    travelMixed: (n * n - 1) / (3 * n),
     rising: rising / done,
-    risingMixed: (n + 1) / 2,
     neighbours: neighbours / done,
-    neighboursMixed: 1 / n,
+    met: met.size,
+    places: places.map((row) => row.map((count) => count / done)),
   };
 }
 

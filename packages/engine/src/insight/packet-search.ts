@@ -23,9 +23,29 @@ export function inBlocks(placeOf: (card: Card) => number): Wish {
   };
 }
 
-/** As few changes from one class to another as can be. */
+/** As few changes from one class to another as can be; of those that have as few, an innocent one. */
 export function inHeaps(classOf: (card: Card) => number): Wish {
-  return { cost: (card, [above]) => (above !== undefined && classOf(card) === classOf(above) ? 0 : 1) };
+  return {
+    cost: (card, before) => {
+      const [above] = before;
+      const change = above !== undefined && classOf(card) === classOf(above) ? 0 : 1;
+      return change + strangeness(card, before) / LITTLE;
+    },
+  };
+}
+
+// More than a card can ever be strange.
+const LITTLE = 1000;
+
+/** The same classes in the same slots, the cards of each in the order of `placeOf` from the top. */
+export function inOrderOf(
+  packets: Packets,
+  laid: readonly Card[],
+  placeOf: (card: Card) => number,
+): readonly Card[] {
+  const classes = packets.classNumbers();
+  const supply = packets.classes.map(({ cards }) => [...cards].sort((a, b) => placeOf(a) - placeOf(b)));
+  return laid.map((card) => supply[classes.get(card.id) ?? 0].shift() ?? card);
 }
 
 /**

@@ -8,7 +8,8 @@ import type { Decision } from '../proving/decision.ts';
 import type { Limits } from '../proving/question.ts';
 import type { Lying, Routine } from '../routine/routine.ts';
 import { Packets } from './packets.ts';
-import { inBlocks, inHeaps, INNOCENT, packetFor, type Wish } from './packet-search.ts';
+import { inBlocks, inHeaps, INNOCENT, inOrderOf, packetFor, type Wish } from './packet-search.ts';
+import { handlingsFrom } from './stacking.ts';
 import { startNeed, type StartNeed } from './start-need.ts';
 
 // States that counting and finding may remember.
@@ -62,12 +63,17 @@ export function setUpsFrom(
     ...(place === null ? [] : [['new pack', inBlocks(place)] as const]),
     ['shuffled', inHeaps(classOf)],
   ];
+  const nearest = (laid: readonly Card[]): readonly Card[] => {
+    if (place === null) return laid;
+    const sorted = inOrderOf(packets, laid, place);
+    return handlingsFrom(sorted.map(place)) < handlingsFrom(laid.map(place)) ? sorted : laid;
+  };
   const found: FoundSetUp[] = [];
   for (const [wanted, wish] of wishes) {
     const laid = packetFor(packets, wish);
     if (laid === 'not found') return bad(trouble('set-up-not-found', { states: MOST_STATES }));
     if (laid === 'none') return bad(reasonFor(need, cards));
-    const ordered = inOrderOfPiles(laid, need, routine);
+    const ordered = inOrderOfPiles(wanted === 'new pack' ? nearest(laid) : laid, need, routine);
     if (found.some((other) => other.cards.every((card, i) => card === ordered[i]))) continue;
     const made = withCards(routine, ordered);
     const decision = decide(made, limits);

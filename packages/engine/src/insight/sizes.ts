@@ -1,46 +1,93 @@
+import { compile } from '../note/compile.ts';
+import { read } from '../note/read.ts';
+import { decide } from '../proving/decide.ts';
 import type { VerdictName } from '../proving/decision.ts';
+import type { Limits } from '../proving/question.ts';
 import { patternOf } from './choice-words.ts';
+import { scaling, type NumbersTaken, type Scaled } from './scaling.ts';
 
-/** The verdict on a routine with so many cards; `not understood` where the set-up or a step makes no sense with them. */
+/** The verdict on a routine with so many cards. */
 export interface SizeRow {
   readonly cards: number;
-  readonly verdict: VerdictName | 'not understood';
+  readonly verdict: VerdictName | 'does not fit';
+  /** Why it does not fit; empty for others. */
+  readonly why: string;
 }
 
 export interface Sizes {
+  readonly scaled: Scaled;
   readonly rows: readonly SizeRow[];
-  /** The sizes that work, in words; each was proved by itself, and nothing is said of sizes beyond these. */
+  /** The sizes that are proved, in words: `even numbers`. */
+  readonly pattern: string;
+  /** `tried` where a size was left undecided or not reached. */
+  readonly how: 'proved' | 'tried';
   readonly words: string;
 }
 
-/** The number of cards of a set-up, if it is written once as `16 cards`; its place in the text. */
-export function numberOfCards(
+/** Sizes that are tried. */
+export interface SizeRange {
+  readonly least: number;
+  readonly most: number;
+  readonly numbers: NumbersTaken;
+}
+
+export const MOST_SIZE = 104;
+
+/**
+ * The same routine at every number of cards that its set-up can be written for; each is decided by itself. `told` is called after each.
+ * A string: why the set-up cannot be scaled.
+ */
+export function sizesOf(
   text: string,
-  setUp: { readonly from: number; readonly to: number },
-): { readonly cards: number; readonly from: number; readonly to: number } | null {
-  const found = [...text.slice(setUp.from, setUp.to).matchAll(/\b(\d{1,3}) cards\b/g)];
-  if (found.length !== 1) return null;
-  const [match] = found;
-  const from = setUp.from + match.index;
-  return { cards: Number(match[1]), from, to: from + match[1].length };
-}
-
-/** Which sizes are proved, in words. `judge` decides the routine with so many cards. */
-export function sizesFrom(least: number, most: number, judge: (cards: number) => SizeRow['verdict']): Sizes {
+  { least, most, numbers }: SizeRange,
+  limits: Limits,
+  told: (row: SizeRow) => void = () => undefined,
+): Sizes | 'named one by one' | 'of one size' {
+  const scaled = scaling(text, numbers);
+  if (typeof scaled === 'string') return scaled;
   const rows: SizeRow[] = [];
-  for (let cards = least; cards <= most; cards++) rows.push({ cards, verdict: judge(cards) });
-  return { rows, words: sayWhich(rows) };
+  for (let cards = least; cards <= most; cards++) {
+    const row = judged(cards, scaled.at(cards), limits);
+    rows.push(row);
+    told(row);
+  }
+  const pattern = patternIn(rows);
+  const how = rows.some(({ verdict }) => verdict === 'undecided') ? 'tried' : 'proved';
+  return { scaled, rows, pattern, how, words: sayWhich(rows, pattern) };
 }
 
-function sayWhich(rows: readonly SizeRow[]): string {
-  const sensible = rows.filter(({ verdict }) => verdict !== 'not understood').map(({ cards }) => cards);
+function judged(cards: number, text: string | null, limits: Limits): SizeRow {
+  if (text === null) return { cards, verdict: 'does not fit', why: 'the set-up cannot be written for it' };
+  const { routine } = compile(read(text));
+  if (routine === undefined)
+    return { cards, verdict: 'does not fit', why: 'the note makes no sense with it' };
+  const { verdict, troubles } = decide(routine, limits);
+  if (troubles.length > 0)
+    return { cards, verdict: 'does not fit', why: 'a sentence of the ending has no meaning with it' };
+  return { cards, verdict, why: '' };
+}
+
+function patternIn(rows: readonly SizeRow[]): string {
+  const tried = rows.filter(({ verdict }) => verdict !== 'does not fit').map(({ cards }) => cards);
   const proved = rows.filter(({ verdict }) => verdict === 'proved').map(({ cards }) => cards);
+  if (proved.length === 0) return 'none';
+  if (proved.length === tried.length) return 'all tried';
+  const powers = [2, 3].find((base) => {
+    const isPower = (n: number): boolean => (n === 1 ? true : n % base === 0 && isPower(n / base));
+    return proved.length > 2 && tried.every((n) => proved.includes(n) === isPower(n));
+  });
+  if (powers !== undefined) return `powers of ${powers}`;
+  return patternOf(proved, tried).words.replace(/ only$/, '');
+}
+
+function sayWhich(rows: readonly SizeRow[], pattern: string): string {
+  const tried = rows.filter(({ verdict }) => verdict !== 'does not fit').map(({ cards }) => cards);
   const open = rows.filter(({ verdict }) => verdict === 'undecided').map(({ cards }) => cards);
-  const [first, last] = [rows[0]?.cards ?? 0, rows.at(-1)?.cards ?? 0];
-  const range = `from ${first} to ${last} cards`;
-  const undecided = open.length === 0 ? '' : ` Undecided: ${open.join(', ')}.`;
-  if (proved.length === 0) return `Proved for no number of cards ${range}.${undecided}`;
-  if (proved.length === sensible.length && undecided === '')
-    return `Proved for every number of cards that makes sense ${range}.`;
-  return `Proved ${range}: ${patternOf(proved, sensible).words}.${undecided}`;
+  if (tried.length === 0) return 'The set-up could be written for none of these numbers of cards.';
+  const range = `Of the ${tried.length} numbers of cards from ${tried[0]} to ${tried[tried.length - 1]} that fit`;
+  const each = 'Every one was decided by itself; of larger packets nothing is proved.';
+  const undecided = open.length === 0 ? '' : ` Not decided within the work allowed: ${open.join(', ')}.`;
+  if (pattern === 'none') return `${range} it works with none. ${each}${undecided}`;
+  if (pattern === 'all tried') return `${range} it works with every one. ${each}`;
+  return `${range} it works with these: ${pattern}. ${each}${undecided}`;
 }

@@ -1,6 +1,7 @@
 import type { Card } from '../cards/card.ts';
 import { shortName } from '../cards/show.ts';
 import { newPackPlace, type FoundSetUp } from '../insight/setup.ts';
+import { blocksIn, handlingsOfBlocks, handlingsOfPackets, packetsIn } from '../insight/stacking.ts';
 import { list } from './places.ts';
 import { nameTrait } from './traits.ts';
 import { counted } from './words.ts';
@@ -30,25 +31,15 @@ export function fromNewPack({ cards, hand }: FoundSetUp): StackingSteps | null {
 
 /** Stretches of the order at hand, lifted one after another, each put beneath the one before. */
 function inBlocks(cards: readonly Card[], places: readonly number[]): StackingSteps {
-  const blocks: { from: number; to: number; by: number }[] = [];
-  places.forEach((place, i) => {
-    const last = blocks.at(-1);
-    const by = i === 0 ? 0 : place - places[i - 1];
-    if (last !== undefined && Math.abs(by) === 1 && (last.by === 0 || last.by === by)) {
-      last.to = i;
-      last.by = by;
-    } else blocks.push({ from: i, to: i, by: 0 });
-  });
-  if (blocks.length === 1 && blocks[0].by >= 0)
-    return { handlings: 0, steps: ['That is the set-up already.'] };
+  const blocks = blocksIn(places);
+  const handlings = handlingsOfBlocks(blocks);
+  if (handlings === 0) return { handlings, steps: ['That is the set-up already.'] };
   const said = blocks.map(({ from, to, by }) => {
     const [first, last] = [shortName(cards[from]), shortName(cards[to])];
     if (from === to) return first;
     // Dealing one by one is what turns an order round.
     return by > 0 ? `${first} to ${last}` : `${first} to ${last} (the other way round: deal them singly)`;
   });
-  // Finding a block and laying it down.
-  const handlings = blocks.reduce((sum, { from, to, by }) => sum + (by < 0 ? to - from + 2 : 2), 0);
   return {
     handlings,
     steps: [`Lay these beneath one another, from the top of the packet down: ${said.join(', ')}.`],
@@ -57,22 +48,15 @@ function inBlocks(cards: readonly Card[], places: readonly number[]): StackingSt
 
 /** The order is cut into packets, and their top cards are taken now from one, now from another. */
 function fromPackets(cards: readonly Card[], places: readonly number[]): StackingSteps {
-  const packets: { first: Card; last: Card; next: number }[] = [];
-  const taken: number[] = [];
-  places.forEach((place, i) => {
-    let at = packets.findIndex(({ next }) => next === place);
-    if (at < 0) at = packets.push({ first: cards[i], last: cards[i], next: place }) - 1;
-    packets[at].last = cards[i];
-    packets[at].next = place + 1;
-    taken.push(at);
-  });
+  const packeted = packetsIn(places);
+  const { packets, taken } = packeted;
   const names = packets.map(({ first, last }) =>
-    first === last ? shortName(first) : `${shortName(first)} to ${shortName(last)}`,
+    first === last ? shortName(cards[first]) : `${shortName(cards[first])} to ${shortName(cards[last])}`,
   );
   return {
-    handlings: packets.length + cards.length,
+    handlings: handlingsOfPackets(packeted),
     steps: [
-      `Cut it into ${counted(packets.length, 'packet')}: ${names.map((name, k) => `${k + 1}: ${name}`).join('; ')}.`,
+      `Take out ${counted(packets.length, 'packet')}, each as it lies: ${names.map((name, k) => `${k + 1}: ${name}`).join('; ')}.`,
       `Take the top cards of these, each to lie beneath the one before: ${sayTaking(taken, (k) => `packet ${k + 1}`)}.`,
     ],
   };
@@ -86,23 +70,31 @@ export function fromShuffled({ cards, hand, classOf }: FoundSetUp): StackingStep
   const name = (c: number): string => {
     const trait = nameTrait({ bits: [], of: (card) => (classOf(card) === c ? 1 : 0) }, hand);
     const names = [...new Set(hand.filter((card) => classOf(card) === c).map(shortName))];
-    return trait.many.startsWith('cards among') ? names.join(' ') : trait.many;
+    return trait.many.startsWith('cards among') ? names.join(' or ') : trait.many;
   };
   const names = new Map(used.map((c) => [c, name(c)]));
   const size = (c: number): number => cards.filter((card) => classOf(card) === c).length;
-  const heaps = used.map((c) => `${size(c)} ${names.get(c)}`);
+  const handlings = hand.length + cards.length;
+  if (used.length > MOST_HEAPS) {
+    const wanted = cards.map((card) => names.get(classOf(card)));
+    return { handlings, steps: [`Look these out and lay them beneath one another: ${wanted.join(', ')}.`] };
+  }
+  const heaps = used.map((c) => `${size(c)} ${/ or /.test(names.get(c) ?? '') ? 'of ' : ''}${names.get(c)}`);
   const taking = sayTaking(
     cards.map((card) => used.indexOf(classOf(card))),
     (k) => `heap ${k + 1}`,
   );
   return {
-    handlings: hand.length + cards.length,
+    handlings,
     steps: [
       `Go through the cards and sort them into ${counted(used.length, 'heap')}, each in any order: ${heaps.map((words, k) => `${k + 1}: ${words}`).join('; ')}.${all.size > used.length || hand.length > cards.length ? ' The others stay aside.' : ''}`,
       `Take cards from the heaps, each to lie beneath the one before: ${taking}.`,
     ],
   };
 }
+
+// More heaps than that are more trouble than looking out each card.
+const MOST_HEAPS = 6;
 
 /** `packet 1 and packet 2 in turn`, or run by run. */
 function sayTaking(taken: readonly number[], name: (k: number) => string): string {

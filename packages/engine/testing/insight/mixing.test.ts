@@ -2,9 +2,12 @@ import { describe, expect, test } from 'vitest';
 import { compareSteps } from '../../src/insight/same.ts';
 import { mixingOf, risingSequences } from '../../src/insight/mixing.ts';
 import { ordersByRisingSequences, riffleDistanceNumber } from '../../src/insight/riffle-distance.ts';
+import { ordersAfterRiffles } from '../../src/insight/final-orders.ts';
+import { placeChances } from '../../src/insight/place-chances.ts';
+import { DEFAULT_LIMITS } from '../../src/proving/question.ts';
 import type { MoveStep } from '../../src/routine/routine.ts';
 import { decide } from '../../src/proving/decide.ts';
-import { move, numbered, working } from '../naive/write.ts';
+import { anyTimes, move, numbered, working } from '../naive/write.ts';
 import { outcomes } from '../published/outcomes.ts';
 import { orders } from '../published/structures.ts';
 
@@ -50,21 +53,81 @@ describe('final orders', () => {
     ['Shuffle within each pair.', 6],
   ])('%s %i cards: as many as there are', (sentence, n) => {
     const decision = decide(working(numbered(n), sentence));
-    const { orders: found } = mixingOf(decision, 100_000, 50, 1);
-    expect(found).toEqual({ is: 'exact', orders: String(outcomes(n, sentence).length) });
+    const { orders: found } = mixingOf(decision, { states: 100_000, runs: 50, seed: 1 }, DEFAULT_LIMITS);
+    const count = BigInt(outcomes(n, sentence).length);
+    expect(found).toMatchObject({ least: count, most: count });
   });
 
-  test('a riffle of n cards leaves 2^n - n orders, and beyond the budget only a bound is given', () => {
-    const decision = decide(working(numbered(8), 'Riffle the packet.'));
-    expect(mixingOf(decision, 1_000_000, 10, 1).orders).toEqual({ is: 'exact', orders: String(2 ** 8 - 8) });
-    expect(mixingOf(decision, 50, 10, 1).orders?.is).toBe('at least');
+  test('a riffle of n cards leaves 2^n - n orders; riffles are counted by rising sequences', () => {
+    for (const [times, n] of [
+      [1, 8],
+      [2, 5],
+      [2, 6],
+    ]) {
+      const riffles = Array.from({ length: times }, () => 'Riffle the packet.');
+      const count = BigInt(outcomes(n, ...riffles).length);
+      expect(ordersAfterRiffles(n, times)).toBe(count);
+      if (times === 1) expect(count).toBe(2n ** BigInt(n) - BigInt(n));
+      const { orders: found } = mixingOf(
+        decide(working(numbered(n), ...riffles)),
+        { states: 10, runs: 10, seed: 1 },
+        DEFAULT_LIMITS,
+      );
+      expect(found).toMatchObject({ least: count, most: count, by: 'riffles' });
+    }
+  });
+
+  test('beyond the budget there are bounds, and the truth lies between them', () => {
+    const sentence = 'Overhand-shuffle the packet.';
+    const decision = decide(working(numbered(9), sentence));
+    const { orders: found } = mixingOf(decision, { states: 40, runs: 60, seed: 1 }, DEFAULT_LIMITS);
+    if (found === null) throw new Error('nothing gets stuck');
+    const truth = BigInt(outcomes(9, sentence).length);
+    expect(found.by).toBe('bounds');
+    expect(found.least <= truth && truth <= found.most).toBe(true);
+    expect(found.least > 1n).toBe(true);
   });
 
   test('looks are those of the one order where nothing is chosen', () => {
     const decision = decide(working(numbered(6), 'Turn the packet over.'));
-    const { looks } = mixingOf(decision, 1000, 5, 1);
+    const { looks, places } = mixingOf(decision, { states: 1000, runs: 5, seed: 1 }, DEFAULT_LIMITS);
     // 6 5 4 3 2 1: cards travel 5 3 1 1 3 5 places, and every card begins a chain of its own.
-    expect(looks).toMatchObject({ runs: 5, travel: 3, rising: 6, neighbours: 0 });
+    expect(looks).toMatchObject({ runs: 5, travel: 3, rising: 6, neighbours: 0, met: 1 });
+    expect(places).toMatchObject({
+      how: 'exact',
+      evenness: { travel: 3, worst: { place: 1, to: 6, chance: 1 } },
+    });
+  });
+});
+
+describe('where cards end', () => {
+  // Every way to cut and let fall, all 2^n falls alike: the chances of one riffle, listed.
+  test('one riffle', () => {
+    const n = 6;
+    const truth = Array.from({ length: n }, () => new Array<number>(n).fill(0));
+    for (let way = 0; way < 1 << n; way++) {
+      const upper = Array.from({ length: n }, (_, i) => (way >> i) & 1).filter((bit) => bit === 0).length;
+      let [top, low] = [0, upper];
+      for (let to = 0; to < n; to++) truth[((way >> to) & 1) === 0 ? top++ : low++][to] += 1 / 2 ** n;
+    }
+    const { graph, region } = decide(working(numbered(n), 'Riffle the packet.'));
+    if (region === undefined) throw new Error('the graph is small');
+    const chances = placeChances(graph, region);
+    chances?.forEach((row, from) =>
+      row.forEach((chance, to) => expect(chance).toBeCloseTo(truth[from][to], 12)),
+    );
+    expect(chances).toHaveLength(n);
+  });
+
+  test('a cut puts every card anywhere alike; where steps go on without end nothing exact is said', () => {
+    const cut = decide(working(numbered(5), 'Cut the packet.'));
+    const found = mixingOf(cut, { states: 1000, runs: 10, seed: 1 }, DEFAULT_LIMITS).places;
+    expect(found?.how).toBe('exact');
+    expect(found?.evenness.mean).toBeLessThan(0.2);
+    const endless = decide(working(numbered(5), anyTimes('Cut the packet.')));
+    expect(mixingOf(endless, { states: 1000, runs: 10, seed: 1 }, DEFAULT_LIMITS).places?.how).toBe(
+      'sampled',
+    );
   });
 });
 
