@@ -1,14 +1,12 @@
+import type { Claim } from '../packages/engine/src/claims/claim.ts';
 import { CLAIMS } from '../packages/engine/src/claims/index.ts';
+import type { Move } from '../packages/engine/src/moves/move.ts';
 import { MOVES } from '../packages/engine/src/moves/index.ts';
-import {
-  AWAITED,
-  ENDINGS,
-  PREDICTIONS,
-  PROCEDURES,
-  STRUCTURES,
-  type Heading,
-  type StructureHeading,
-} from './catalogue.ts';
+import { FORMS } from '../packages/engine/src/structures/forms.ts';
+import { JOINED } from '../packages/engine/src/structures/recognise.ts';
+import { ENDINGS, PREDICTIONS } from './catalogue-endings.ts';
+import { STRUCTURES } from './catalogue-structures.ts';
+import { PROCEDURES, type Heading } from './catalogue.ts';
 import { anchor, page, table } from './generate-parts.ts';
 import type { ShelfNote } from './generate-shelf.ts';
 import type { TestUses } from './generate-test-uses.ts';
@@ -16,7 +14,8 @@ import type { TestUses } from './generate-test-uses.ts';
 interface Module {
   readonly id: string;
   readonly title: string;
-  readonly page: 'moves' | 'endings';
+  /** Where it is told, from the page; a page of the reference, or its source. */
+  readonly link: string;
   readonly examples: number;
 }
 
@@ -36,18 +35,27 @@ export interface Coverage {
   readonly predictions: readonly Row[];
 }
 
-const MOVE_MODULES = MOVES.map(({ id, title, examples }): Module => ({
-  id,
-  title,
-  page: 'moves',
-  examples: examples.length,
-}));
-const CLAIM_MODULES = CLAIMS.map(({ id, title, examples }): Module => ({
-  id,
-  title,
-  page: 'endings',
-  examples: examples.length,
-}));
+const onPage =
+  (name: string) =>
+  ({ id, title, examples }: Pick<Move | Claim, 'id' | 'title' | 'examples'>): Module => ({
+    id,
+    title,
+    link: `generated/${name}.md#${anchor(title)}`,
+    examples: examples.length,
+  });
+const MOVE_MODULES = MOVES.map(onPage('moves'));
+const CLAIM_MODULES = CLAIMS.map(onPage('endings'));
+const inSource = (file: string): Module => ({
+  id: file,
+  title: file.replace(/^.*\//, '').replace(/\.ts$/, ''),
+  link: `../packages/engine/${file}`,
+  examples: 0,
+});
+/** The forms by which the engine recognises a structure. */
+const formsOf = (key: string): Module[] =>
+  FORMS.filter(({ id, trade }) => trade === key || JOINED[id] === key).map(({ id }) =>
+    inSource(`src/structures/forms/${id}.ts`),
+  );
 
 /** Every heading with its modules, the notes that use it and the tests that speak of it. */
 export function coverageOf(notes: readonly ShelfNote[], uses: TestUses): Coverage {
@@ -68,12 +76,12 @@ export function coverageOf(notes: readonly ShelfNote[], uses: TestUses): Coverag
   const isClaim = (key: string) => CLAIM_MODULES.filter((_, i) => CLAIMS[i].endings.includes(key));
   return {
     procedures: PROCEDURES.map((heading) => {
-      const modules = isMove(heading.key);
-      const ids = new Set(modules.map(({ id }) => id));
-      const own = notes.filter(({ steps, cards }) =>
-        heading.used === undefined ? steps.some(({ move }) => ids.has(move)) : heading.used(steps, cards),
+      const moves = isMove(heading.key);
+      const ids = new Set(moves.map(({ id }) => id));
+      const own = notes.filter((note) =>
+        heading.used === undefined ? note.steps.some(({ move }) => ids.has(move)) : heading.used(note),
       );
-      return row(heading, modules, own);
+      return row(heading, [...moves, ...(heading.files ?? []).map(inSource)], own, heading.tests);
     }),
     structures: STRUCTURES.map((heading) => {
       const modules = [
@@ -81,13 +89,15 @@ export function coverageOf(notes: readonly ShelfNote[], uses: TestUses): Coverag
           ({ id }) => heading.moves?.includes(id) === true || procedureOf(id, heading.key),
         ),
         ...CLAIM_MODULES.filter(({ id }) => heading.endings?.includes(id) === true),
+        ...formsOf(heading.key),
+        ...(heading.files ?? []).map(inSource),
       ];
       // Modules serve many structures, so that the tests that use them say little; the tests of the structure are named.
       return {
         ...row(
           heading,
           modules,
-          notes.filter((note) => hasStructure(note, heading)),
+          notes.filter((note) => note.structures.has(heading.key) || heading.rests?.(note) === true),
         ),
         tests: heading.tests,
       };
@@ -114,25 +124,23 @@ function procedureOf(id: string, key: string): boolean {
   return MOVES.some((move) => move.id === id && move.procedures.includes(key));
 }
 
-function hasStructure(note: ShelfNote, { setUp, endings, moves }: StructureHeading): boolean {
-  return (
-    setUp?.test(note.setUp) === true ||
-    endings?.some((id) => note.endings.has(id)) === true ||
-    moves?.some((id) => note.steps.some(({ move }) => move === id)) === true
-  );
-}
-
-/** Procedures and endings without a module or without a note. */
-export function gapsIn({ procedures, endings }: Coverage): string[] {
-  return [...procedures, ...endings].flatMap(({ key, title, modules, notes }) => {
-    const lacks = [...(modules.length === 0 ? ['module'] : []), ...(notes.length === 0 ? ['note'] : [])];
+/** Lines with an empty cell: no module, no note or no test. */
+export function gapsIn({ procedures, structures, endings, predictions }: Coverage): string[] {
+  return [...procedures, ...structures, ...endings, ...predictions].flatMap((row) => {
+    const { key, title, modules, notes, examples, tests } = row;
+    const lacks = [
+      ...(modules.length === 0 ? ['module'] : []),
+      ...(notes.length === 0 ? ['note'] : []),
+      ...(examples === 0 && tests.length === 0 ? ['test'] : []),
+    ];
     return lacks.length === 0 ? [] : [`${key} (${title}) has no ${lacks.join(' and no ')}`];
   });
 }
 
-/** Gaps that nobody awaits. */
-export function unexpectedGaps(coverage: Coverage, awaited: readonly string[] = AWAITED): string[] {
-  return gapsIn(coverage).filter((gap) => !awaited.includes(gap.split(' ')[0]));
+/** All test files that the page names. */
+export function testsIn({ procedures, structures, endings, predictions }: Coverage): string[] {
+  const rows = [...procedures, ...structures, ...endings, ...predictions];
+  return [...new Set(rows.flatMap(({ tests }) => tests))].sort();
 }
 
 /** Names that modules and the catalogue use of each other and that are not there. */
@@ -152,8 +160,10 @@ export function strayNames(isFile: (path: string) => boolean): string[] {
     .concat(STRUCTURES.flatMap((one) => among(one.moves, moves, one.key)))
     .concat(PREDICTIONS.flatMap((one) => among(one.endings, claims, one.key)))
     .concat(
-      STRUCTURES.flatMap(({ key, tests }) =>
-        tests.filter((file) => !isFile(file)).map((file) => `the catalogue names ${file} at ${key}`),
+      [...PROCEDURES, ...STRUCTURES].flatMap(({ key, files = [], tests = [] }) =>
+        [...files, ...tests]
+          .filter((file) => !isFile(file))
+          .map((file) => `the catalogue names ${file} at ${key}`),
       ),
     );
 }
@@ -170,14 +180,12 @@ export function coveragePage(coverage: Coverage): string {
   ];
   return page([
     '# What of the trade is covered',
-    'Each line is a procedure, a structure, an ending or a kind of prediction of the trade, with the sentences that say it, the notes of the shelf that use it, and the tests that speak of it. Every example of a module is run as a test; files of tests are those of `packages/engine` in which a sentence of the module occurs.',
-    gaps.length === 0
-      ? 'Every procedure and every ending has a sentence and a note.'
-      : `Still empty:\n\n${gaps.map((gap) => `- ${gap}`).join('\n')}`,
+    'Each line is a procedure, a structure, an ending or a kind of prediction of the trade, with the sentences that say it, the notes of the shelf that use it, and the tests that speak of it. Every example of a module is run as a test; files of tests are those of `packages/engine` in which a sentence of the module occurs, and `npm test` makes sure that each of them ran and passed.',
+    gaps.length === 0 ? 'No line is empty.' : `Empty:\n\n${gaps.map((gap) => `- ${gap}`).join('\n')}`,
     ...part('Procedures', 'What hands do.', 'Procedure', coverage.procedures),
     ...part(
       'Structures',
-      'What is true of a packet. A structure is said by a set-up, stated by an ending, or rested upon by a move; recognised in a note by these.',
+      'What is true of a packet. A note rests on a structure where it is recognised in what the ending needs at some moment of the working; structures that no equations tell are known by the set-up, the moves and the ending that use them.',
       'Structure',
       coverage.structures,
     ),
@@ -196,7 +204,7 @@ function cells({ key, title, modules, notes, examples, tests }: Row): string[] {
   return [
     key,
     title,
-    modules.map((one) => `[${one.title}](generated/${one.page}.md#${anchor(one.title)})`).join(', '),
+    modules.map((one) => `[${one.title}](${one.link})`).join(', '),
     short(
       notes.map((note) => `[${note.title}](../notes/${note.file})`),
       MOST_NOTES,

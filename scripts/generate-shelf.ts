@@ -3,7 +3,9 @@ import { join } from 'node:path';
 import type { Sentence } from '../packages/engine/src/claims/sentence.ts';
 import { compile } from '../packages/engine/src/note/compile.ts';
 import { read } from '../packages/engine/src/note/read.ts';
-import type { MoveStep, Step } from '../packages/engine/src/routine/routine.ts';
+import { decide } from '../packages/engine/src/proving/decide.ts';
+import type { MoveStep, Routine, Step } from '../packages/engine/src/routine/routine.ts';
+import { structuresIn } from './generate-structures.ts';
 
 /** What a note of the shelf is made of. */
 export interface ShelfNote {
@@ -15,6 +17,13 @@ export interface ShelfNote {
   readonly setUp: string;
   readonly cards: number;
   readonly predicts: boolean;
+  readonly routine: Routine;
+  /** Whether one of its sentences at least is proved. */
+  readonly proved: boolean;
+  /** Structures, by their headings, in what an ending needs at some moment. */
+  readonly structures: ReadonlySet<string>;
+  /** Those that are certain at the end. */
+  readonly certain: ReadonlySet<string>;
 }
 
 /** A note that is understood, or null. */
@@ -22,6 +31,7 @@ export function shelfNote(file: string, text: string): ShelfNote | null {
   const note = read(text);
   const { routine } = compile(note);
   if (routine === undefined) return null;
+  const decision = decide(routine);
   return {
     file,
     title: note.title,
@@ -30,6 +40,9 @@ export function shelfNote(file: string, text: string): ShelfNote | null {
     setUp: note.setUp === null ? '' : text.slice(note.setUp.range.from, note.setUp.range.to),
     cards: routine.cards.length,
     predicts: note.prediction !== null,
+    routine,
+    proved: decision.sentences.some(({ verdict }) => verdict === 'proved'),
+    ...structuresIn(decision),
   };
 }
 

@@ -76,3 +76,21 @@ export function sentencesIn(program: string): ReadonlySet<string> {
   }
   return found;
 }
+
+/** Files of a test run, by the runner's JSON report, in which something ran and nothing failed. */
+export function filesPassed(report: string): ReadonlySet<string> {
+  interface File {
+    readonly name: string;
+    readonly status: string;
+    readonly assertionResults?: readonly { readonly status: string }[];
+  }
+  const { testResults = [] } = JSON.parse(report) as { readonly testResults?: readonly File[] };
+  return new Set(
+    testResults
+      .filter(
+        ({ status, assertionResults = [] }) =>
+          status === 'passed' && assertionResults.some((one) => one.status === 'passed'),
+      )
+      .map(({ name }) => name),
+  );
+}

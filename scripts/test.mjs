@@ -31,6 +31,11 @@ const steps = (reports) => [
     ],
     report: join(reports, 'unit.json'),
   },
+  // After the unit tests: the page of coverage names tests, and these must have passed.
+  {
+    name: 'coverage',
+    command: [tool('tsx'), 'scripts/generate-docs.ts', '--check', '--ran', join(reports, 'unit.json')],
+  },
   { name: 'build', ...buildCli },
   { name: 'web build', ...buildWeb },
   { name: 'chromium', command: ['scripts/chromium.mjs'] },

@@ -125,7 +125,7 @@ export function holdsOn(rows: readonly SlotRow[], { list, p }: SlotVectors): boo
 }
 
 /** Facing joined to a class has headings of its own. */
-const JOINED: Readonly<Record<string, string>> = { alternating: 'S6', 'all-alike': 'S7' };
+export const JOINED: Readonly<Record<string, string>> = { alternating: 'S6', 'all-alike': 'S7' };
 
 /** The sum, step or count with which the pattern holds on every vector, 0 where it has none; null where it does not hold. */
 function valueOf(
