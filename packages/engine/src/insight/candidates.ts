@@ -1,10 +1,12 @@
-import { MOVES } from '../moves/index.ts';
-import type { Hands, Move } from '../moves/move.ts';
+import { moveById, MOVES } from '../moves/index.ts';
+import { isStuck, START, type Hands, type Move, type Phase } from '../moves/move.ts';
 import { BLANKS } from '../phrases/blanks.ts';
 import { printPhrases } from '../phrases/phrase.ts';
 import type { Part } from '../phrases/template.ts';
 import type { Amount, Args, ArgValue, Block, PlaceRef } from '../phrases/values.ts';
+import { effectOf, type BitKinds } from '../pictures/effect.ts';
 import { layoutKey, sizeOf, type Layout } from '../pictures/layout.ts';
+import { Rearrangements } from '../routine/graph.ts';
 import type { MoveStep } from '../routine/routine.ts';
 import { Mix } from './mix.ts';
 
@@ -30,7 +32,8 @@ export const HANDS_IN_ORDER: readonly Hands[] = [
 ];
 
 // More readings of one move than anybody would look through.
-const MOST_FOR_A_MOVE = 60;
+const MOST_FOR_A_MOVE = 150;
+const MOST_HEAPS = 8;
 
 /**
  * Every move of the catalogue with every sensible filling of its blanks on these piles that can leave the piles as they were, alone or
@@ -39,32 +42,30 @@ const MOST_FOR_A_MOVE = 60;
 export function* candidatesFor(layout: Layout): Generator<Candidate> {
   const goal = layoutKey(layout);
   const known = new Set<string>();
+  const made = new Rearrangements();
   const gatherings = new Map<string, readonly Filling[]>();
-  const candidate = (parts: readonly Filling[], mix: Mix): Candidate | null => {
+  const candidate = (parts: readonly Filling[]): Candidate | null => {
     const text = parts.map(({ text: one }) => one.replace(/\.$/, '')).join('; ') + '.';
     if (known.has(text)) return null;
     known.add(text);
-    return { text, steps: parts.map(({ step }) => step), hands: parts[0].hands, mix };
+    const steps = parts.map(({ step }) => step);
+    return { text, steps, hands: parts[0].hands, mix: new Mix(steps, layout, made) };
   };
   for (const hands of HANDS_IN_ORDER)
     for (const move of MOVES) {
       if (move.hands !== hands || move.looks !== undefined) continue;
       for (const filling of fill(move, layout)) {
-        const mix = new Mix([filling.step], layout);
-        const after = mix.plainEnd();
+        const after = plainEndOf(filling.step, layout, made.bits);
         if (after === null) continue;
         const key = layoutKey(after);
         if (key === goal) {
-          const one = candidate([filling], mix);
+          const one = candidate([filling]);
           if (one !== null) yield one;
         } else if (isDealt(filling, after)) {
           let seconds = gatherings.get(key);
-          if (seconds === undefined) gatherings.set(key, (seconds = gatheringsOf(after)));
+          if (seconds === undefined) gatherings.set(key, (seconds = gatheringsOf(after, goal, made.bits)));
           for (const second of seconds) {
-            const both = new Mix([filling.step, second.step], layout);
-            const end = both.plainEnd();
-            if (end === null || layoutKey(end) !== goal) continue;
-            const two = candidate([filling, second], both);
+            const two = candidate([filling, second]);
             if (two !== null) yield two;
           }
         }
@@ -72,10 +73,33 @@ export function* candidatesFor(layout: Layout): Generator<Candidate> {
     }
 }
 
-function gatheringsOf(layout: Layout): Filling[] {
-  return MOVES.filter(({ hands, looks }) => hands === 'gather' && looks === undefined).flatMap((move) =>
-    fill(move, layout),
-  );
+/** Gatherings that bring the piles back. What they gather was dealt without a number being named, so they can be tried by themselves. */
+function gatheringsOf(layout: Layout, goal: string, bits: BitKinds): Filling[] {
+  return MOVES.filter(({ hands, looks }) => hands === 'gather' && looks === undefined)
+    .flatMap((move) => fill(move, layout))
+    .filter(({ step }) => {
+      const end = plainEndOf(step, layout, bits);
+      return end !== null && layoutKey(end) === goal;
+    });
+}
+
+const NO_NUMBERS = {};
+const LONGEST = 600;
+
+/** The piles after the plainest way of doing a step; null where it gets stuck. */
+function plainEndOf({ move, args }: MoveStep, layout: Layout, bits: BitKinds): Layout | null {
+  const { options } = moveById(move);
+  let now = layout;
+  let phase: Phase = START;
+  for (let i = 0; i < LONGEST; i++) {
+    const found = options(args, { layout: now, phase, numbers: NO_NUMBERS, seen: undefined });
+    if (isStuck(found) || found.length === 0) return null;
+    const [{ actions, next }] = found;
+    if (actions.length > 0) now = effectOf(now, actions, bits).after;
+    if (next === null) return now;
+    phase = next;
+  }
+  return null;
 }
 
 /** Whether gathering is worth a thought: what was dealt out is all there is, or lies in one heap beside the rest. */
@@ -133,11 +157,15 @@ export class CandidateBook {
 /** Sensible fillings of a move's blanks on these piles. */
 export function fill(move: Move, layout: Layout): Filling[] {
   const all = new Map<string, Filling>();
+  const values = new Values(layout);
   for (const phrase of move.phrases)
-    for (const args of phrase.parts.length === 0 ? [] : oneAtATime(fillParts(phrase.parts, layout))) {
+    for (const args of phrase.parts.length === 0 ? [] : oneAtATime(phrase.parts, values)) {
       const whole: Args = { ...move.defaults, ...args, ...phrase.fixed };
-      const key = JSON.stringify(Object.entries(whole).sort(([a], [b]) => (a < b ? -1 : 1)));
-      if (all.has(key) || (move.check?.(whole) ?? []).length > 0) continue;
+      const key = Object.keys(whole)
+        .sort()
+        .map((name) => `${name}:${keyOf(whole[name])}`)
+        .join();
+      if (all.has(key) || hasTooManyHeaps(move, whole) || (move.check?.(whole) ?? []).length > 0) continue;
       const text = printPhrases(move.phrases, whole, move.defaults, BLANKS);
       if (text === null) continue;
       if (all.size >= MOST_FOR_A_MOVE) return [...all.values()];
@@ -146,17 +174,51 @@ export function fill(move: Move, layout: Layout): Filling[] {
   return [...all.values()];
 }
 
+/** Piles may be dealt by the dozen; nobody cuts off so many heaps. */
+function hasTooManyHeaps({ hands }: Move, { into }: Args): boolean {
+  return hands === 'cut' && typeof into === 'number' && into > MOST_HEAPS;
+}
+
+/** A value as a text that no other value has. */
+function keyOf(value: ArgValue | undefined): string {
+  return typeof value === 'string' ? value : JSON.stringify(value);
+}
+
 /**
  * Of all fillings, those that differ from the first in one blank: enough to see what a blank does, without every combination. Numbers
  * belong together, as the rows and columns of a layout do.
  */
-function oneAtATime(all: readonly Args[]): Args[] {
-  const first = all[0] ?? {};
-  return all.filter((args) => {
-    const names = new Set([...Object.keys(first), ...Object.keys(args)]);
-    const changed = [...names].filter((name) => JSON.stringify(first[name]) !== JSON.stringify(args[name]));
-    return changed.length <= 1 || changed.every((name) => typeof args[name] === 'number');
+function oneAtATime(parts: readonly Part[], values: Values): Args[] {
+  const choices = parts.flatMap((part) => {
+    const ways = waysOf(part, values);
+    return ways === null ? [] : [ways];
   });
+  if (choices.some((ways) => ways.length === 0)) return [];
+  const first: Args = Object.assign({}, ...choices.map(([way]) => way));
+  let all: Args[] = [{}];
+  for (const ways of choices) {
+    const [plain] = ways;
+    all = all.flatMap((args) =>
+      ways.flatMap((way) => {
+        const made = { ...args, ...way };
+        return way === plain || isNear(made, plain, first) ? [made] : [];
+      }),
+    );
+  }
+  return all.filter((args) => isNear(args, first, first));
+}
+
+/** Whether no more than one blank is filled otherwise than in `first`, numbers aside; of blanks not filled yet only those in `due` count. */
+function isNear(args: Args, due: Args, first: Args): boolean {
+  let changed = 0;
+  let numbers = 0;
+  for (const name of Object.keys(args))
+    if (!(name in first) || (args[name] !== first[name] && keyOf(args[name]) !== keyOf(first[name]))) {
+      changed++;
+      if (typeof args[name] === 'number') numbers++;
+    }
+  for (const name of Object.keys(due)) if (!(name in args)) changed++;
+  return changed <= 1 || changed === numbers;
 }
 
 export function stepOf(move: Move, args: Args): MoveStep {
@@ -164,33 +226,37 @@ export function stepOf(move: Move, args: Args): MoveStep {
   return { do: 'move', move: move.id, args, who: 'spectator', secret: false, ...nowhere };
 }
 
-function fillParts(parts: readonly Part[], layout: Layout): Args[] {
+/** Ways of filling one part of a phrase; null for words, which leave nothing to fill. */
+function waysOf(part: Part, values: Values): Args[] | null {
+  const ways: Args[] = [];
+  switch (part.part) {
+    case 'words':
+      return null;
+    case 'blank':
+      for (const value of values.for(part.type)) ways.push({ [part.name]: value });
+      break;
+    case 'choice': {
+      // Piles, heaps and hands differ in name only.
+      const all = part.name === 'plural' ? pluralsOn(part, values.layout) : part.values;
+      for (const { value } of all) ways.push({ [part.name]: value });
+      break;
+    }
+    case 'optional':
+      ways.push({}, ...part.ways.flatMap((way) => fillParts(way, values)));
+      break;
+    case 'either':
+      ways.push(...part.ways.flatMap((way) => fillParts(way, values)));
+      break;
+  }
+  return ways.length < 2 ? ways : [...new Map(ways.map((way) => [JSON.stringify(way), way])).values()];
+}
+
+function fillParts(parts: readonly Part[], values: Values): Args[] {
   let all: Args[] = [{}];
   for (const part of parts) {
-    const ways: Args[] = [];
-    switch (part.part) {
-      case 'words':
-        continue;
-      case 'blank':
-        for (const value of valuesFor(part.type, layout)) ways.push({ [part.name]: value });
-        break;
-      case 'choice': {
-        // Piles, heaps and hands differ in name only.
-        const values = part.name === 'plural' ? pluralsOn(part, layout) : part.values;
-        for (const { value } of values) ways.push({ [part.name]: value });
-        break;
-      }
-      case 'optional':
-        ways.push({}, ...part.ways.flatMap((way) => fillParts(way, layout)));
-        break;
-      case 'either':
-        ways.push(...part.ways.flatMap((way) => fillParts(way, layout)));
-        break;
-    }
-    const distinct =
-      ways.length < 2 ? ways : [...new Map(ways.map((way) => [JSON.stringify(way), way])).values()];
-    if (distinct.length === 0) return [];
-    all = all.flatMap((args) => distinct.map((way) => ({ ...args, ...way }))).slice(0, 4 * MOST_FOR_A_MOVE);
+    const ways = waysOf(part, values);
+    if (ways === null) continue;
+    all = all.flatMap((args) => ways.map((way) => ({ ...args, ...way }))).slice(0, 4 * MOST_FOR_A_MOVE);
   }
   return all;
 }
@@ -212,6 +278,21 @@ function pluralsOn(
  * Fillings of a blank that make sense on these piles; a type that asks for names or cards of the note offers none. Numbers left open
  * stand for each number in them, since safe numbers are told one by one.
  */
+class Values {
+  readonly layout: Layout;
+  private readonly known = new Map<string, readonly ArgValue[]>();
+
+  constructor(layout: Layout) {
+    this.layout = layout;
+  }
+
+  for(type: string): readonly ArgValue[] {
+    let found = this.known.get(type);
+    if (found === undefined) this.known.set(type, (found = valuesFor(type, this.layout)));
+    return found;
+  }
+}
+
 function valuesFor(type: string, layout: Layout): ArgValue[] {
   const most = Math.max(...layout.names.map((name) => sizeOf(layout, name)), 0);
   const half = most % 2 === 0 ? [most / 2] : [];

@@ -48,21 +48,28 @@ export function listed(words: readonly string[]): string {
 }
 
 /** What was chosen in one doing of a mix, in the words of its moves. */
-export function sayOutcome({ graph }: Mix, { path }: Pick<Outcome, 'path'>): string {
-  const runs: { from: number; keys: Key[]; isOpen: boolean }[] = [];
-  for (const { from, key } of path) {
-    if (graph.locations[from].phase === START) runs.push({ from, keys: [], isOpen: false });
-    const run = runs[runs.length - 1];
-    run.keys.push(key);
-    if (graph.waysFrom(from).edges.length > 1) run.isOpen = true;
+export function sayOutcome({ graph }: Mix, { keys }: Pick<Outcome, 'keys'>): string {
+  const words: string[] = [];
+  let at = graph.start;
+  let open = 0;
+  while (!graph.locations[at].exit) {
+    const begun = graph.locations[at];
+    const taken: Key[] = [];
+    let isOpen = false;
+    do {
+      const { edges } = graph.waysFrom(at);
+      const isChoice = edges.length > 1;
+      const edge = isChoice ? edges.find(({ key }) => key === keys[open]) : edges[0];
+      // The keys are those of a way through this graph.
+      if (edge === undefined) throw new Error('a way of a mix that is none');
+      if (isChoice) open++;
+      isOpen ||= isChoice;
+      taken.push(edge.key);
+      at = edge.to;
+    } while (graph.locations[at].phase !== START);
+    const instruction = graph.instructionOf(begun);
+    if (!isOpen || instruction?.do !== 'move') continue;
+    words.push(instruction.move.say(instruction.args, taken, graph.view(begun)) || taken.join(' '));
   }
-  return runs
-    .filter(({ isOpen }) => isOpen)
-    .map(({ from, keys }) => {
-      const location = graph.locations[from];
-      const instruction = graph.instructionOf(location);
-      if (instruction?.do !== 'move') return keys.join(' ');
-      return instruction.move.say(instruction.args, keys, graph.view(location)) || keys.join(' ');
-    })
-    .join('; ');
+  return words.join('; ');
 }

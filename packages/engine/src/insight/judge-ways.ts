@@ -78,16 +78,13 @@ function whichOf(
   together: boolean,
   mixes: readonly Mix[],
 ): WhichChoices {
-  const choices = all.map(({ mix, outcome, isSafe }) => ({
-    words: sayOutcome(mix, outcome),
-    keys: outcome.keys,
-    isSafe,
-  }));
+  const said = ({ mix, outcome }: Way): string => sayOutcome(mix, outcome);
+  const listedOnes = all.length <= MOST_LISTED ? all : [];
   const [some, every] = [numbersOf(safe), numbersOf(all)];
   const hasPattern = some !== null && every !== null && leavesNumberOpen(mixes[0].steps);
   const pattern = hasPattern ? patternOf(some, every) : null;
-  const shown = choices.filter(({ isSafe }) => isSafe).map(({ words }) => words);
-  const few = shown.length <= MOST_NAMED ? `${listed(shown)} only` : `${shown.length} of ${all.length} ways`;
+  const few =
+    safe.length <= MOST_NAMED ? `${listed(safe.map(said))} only` : `${safe.length} of ${all.length} ways`;
   const amount = together ? (pattern?.amount ?? null) : null;
   return {
     safe: safe.length,
@@ -95,7 +92,11 @@ function whichOf(
     words: pattern?.words ?? few,
     first: false,
     together,
-    choices: choices.length <= MOST_LISTED ? choices : [],
+    choices: listedOnes.map((way) => ({
+      words: said(way),
+      keys: way.outcome.keys,
+      isSafe: way.isSafe,
+    })),
     narrowed: amount === null || some === null ? null : narrowedTo(mixes, amount, some),
   };
 }

@@ -1,8 +1,8 @@
 import { seeded } from '../base/seeded.ts';
-import type { Key } from '../moves/move.ts';
-import { composeOps } from '../pictures/effect.ts';
+import { isStuck, START, type Key, type Option } from '../moves/move.ts';
+import { composeOps, Handling } from '../pictures/effect.ts';
 import { layoutKey, type Layout } from '../pictures/layout.ts';
-import { Graph, type Edge } from '../routine/graph.ts';
+import { Graph, type Edge, type Rearrangements } from '../routine/graph.ts';
 import type { MoveStep, Routine } from '../routine/routine.ts';
 
 /** What a whole doing of some steps does to the slots; `ops` is null when no bit changes. */
@@ -15,8 +15,6 @@ export interface Whole {
 export interface Outcome extends Whole {
   /** What was taken wherever there was more than one option. */
   readonly keys: readonly Key[];
-  /** All options taken, forced ones too. */
-  readonly path: readonly Edge[];
 }
 
 /** Whether steps fit: they cannot get stuck, look at no cards and leave the piles as they were, so far as it is known. */
@@ -39,18 +37,27 @@ const MOST_TRIES = 8;
 
 /** A routine of these steps on anonymous cards: only sizes matter. */
 export function alone(steps: readonly MoveStep[], layout: Layout): Routine {
+  return { ...packets(layout), steps };
+}
+
+const NOTHING = {};
+const packetsKnown = new Map<string, Omit<Routine, 'steps'>>();
+const MOST_PACKETS = 200;
+
+function packets(layout: Layout): Omit<Routine, 'steps'> {
+  const key = layoutKey(layout);
+  const known = packetsKnown.get(key);
+  if (known !== undefined) return known;
   let next = 0;
   const piles = layout.names.map((name, i) => ({
     name,
     cards: Array.from({ length: layout.sizes[i] }, () => ({ card: next++, up: 0 as const, end: 0 as const })),
   }));
-  return {
-    title: '',
-    cards: Array.from({ length: next }, (_, id) => ({ id, name: `${id}`, attributes: {} })),
-    setUp: { piles, freedoms: [] },
-    steps,
-    endings: [],
-  };
+  const cards = Array.from({ length: next }, (_, id) => ({ id, name: `${id}`, attributes: NOTHING }));
+  const made = { title: '', cards, setUp: { piles, freedoms: [] }, endings: [] };
+  if (packetsKnown.size >= MOST_PACKETS) packetsKnown.clear();
+  packetsKnown.set(key, made);
+  return made;
 }
 
 /**
@@ -59,37 +66,30 @@ export function alone(steps: readonly MoveStep[], layout: Layout): Routine {
  */
 export class Mix {
   readonly steps: readonly MoveStep[];
-  readonly graph: Graph;
   readonly layout: Layout;
   private readonly goal: string;
-  private plainWay: Outcome | null | undefined;
+  private readonly made: Rearrangements | undefined;
+  private ownGraph: Graph | undefined;
+  /** What may be done at the moments that were passed on the way. */
+  private readonly options = new Map<string, readonly Option[]>();
+  private plainWay: Whole | null | undefined;
   private allWays: readonly Outcome[] | null | undefined;
   private whole: LittleGraph | Exclude<Fit, 'fits'> | undefined;
 
-  constructor(steps: readonly MoveStep[], layout: Layout) {
+  /** Mixes that are made one after the other may share what their moves do. */
+  constructor(steps: readonly MoveStep[], layout: Layout, made?: Rearrangements) {
     this.steps = steps;
-    this.graph = new Graph(alone(steps, layout));
     this.layout = layout;
     this.goal = layoutKey(layout);
+    this.made = made;
   }
 
-  /** The piles after the plainest way of doing them; null where it gets stuck or looks at cards. */
-  plainEnd(): Layout | null {
-    const { graph } = this;
-    let at = graph.start;
-    for (let i = 0; i < LONGEST; i++) {
-      const here = graph.locations[at];
-      if (here.exit) return here.layout;
-      if (here.looks) return null;
-      const [edge] = graph.waysFrom(at).edges;
-      if (edge === undefined) return null;
-      at = edge.to;
-    }
-    return null;
+  get graph(): Graph {
+    return (this.ownGraph ??= new Graph(alone(this.steps, this.layout), this.made));
   }
 
   /** The plainest way of doing them; null where it gets stuck or the piles come out otherwise. */
-  plain(): Outcome | null {
+  plain(): Whole | null {
     if (this.plainWay === undefined) {
       const way = this.follow(this.graph.start, [], () => 0);
       this.plainWay = way === 'unending' ? null : way;
@@ -99,7 +99,11 @@ export class Mix {
 
   /** Every way of doing them, or null where there are too many, some get stuck or leave the piles otherwise. */
   ways(): readonly Outcome[] | null {
-    if (this.allWays === undefined) this.allWays = this.listWays();
+    if (this.allWays === undefined) {
+      this.allWays = this.listWays();
+      // What is known of a mix with few ways is kept; the graph can be made again.
+      if (this.allWays !== null) this.ownGraph = undefined;
+    }
     return this.allWays;
   }
 
@@ -107,7 +111,7 @@ export class Mix {
    * Ways that begin with one option of the first decision, those that spoil things soonest first: followed plainly, then at random. One
    * that does not fit is null.
    */
-  *samples(edge: Edge): Generator<Outcome | null> {
+  *samples(edge: Edge): Generator<Whole | null> {
     const before = [...this.decision().prefix, edge];
     const random = seeded(7 + edge.id);
     const any = (n: number): number => Math.min(n - 1, Math.floor(random() * n));
@@ -139,56 +143,81 @@ export class Mix {
     return little;
   }
 
+  /** Goes on from a location, step by step; what is not taken is not worked out. */
   private follow(
     from: number,
     before: readonly Edge[],
     choose: (options: number) => number,
-  ): Outcome | null | 'unending' {
-    const path = [...before];
-    let at = from;
-    while (!this.graph.locations[at].exit) {
-      if (this.graph.locations[at].looks) return null;
-      if (path.length > LONGEST) return 'unending';
-      const { edges } = this.graph.waysFrom(at);
-      if (edges.length === 0) return null;
-      const edge = edges[choose(edges.length)];
-      path.push(edge);
-      at = edge.to;
+  ): Whole | null | 'unending' {
+    const { graph } = this;
+    const { instructions } = graph.program;
+    let { at, phase, layout, numbers } = graph.locations[from];
+    const handling = new Handling(layout, graph.bits);
+    for (let i = before.length; ; i++) {
+      const instruction = instructions[at];
+      if (instruction.do === 'exit') break;
+      if (i > LONGEST) return 'unending';
+      if (instruction.do !== 'move' || instruction.move.looks !== undefined) return null;
+      const key = `${at}/${phase}/${layoutKey(layout)}${JSON.stringify(numbers)}`;
+      let found = this.options.get(key);
+      if (found === undefined) {
+        const made = instruction.move.options(instruction.args, { layout, phase, numbers, seen: undefined });
+        this.options.set(key, (found = isStuck(made) ? [] : made));
+      }
+      if (found.length === 0) return null;
+      const { actions, next, set } = found[choose(found.length)];
+      handling.do(actions);
+      layout = handling.layout();
+      if (set !== undefined) numbers = { ...numbers, ...set };
+      if (next === null) at = instruction.next;
+      phase = next ?? START;
     }
-    return layoutKey(this.graph.locations[at].layout) === this.goal ? this.outcome(path) : null;
+    if (layoutKey(layout) !== this.goal) return null;
+    const rest = handling.effect();
+    return before.length === 0 ? rest : after(composed(before, graph.cards), rest);
   }
 
   private outcome(path: readonly Edge[]): Outcome {
     const keys: Key[] = [];
     for (const edge of path) if (this.graph.waysFrom(edge.from).edges.length > 1) keys.push(edge.key);
-    return { ...composed(path, this.graph.cards), keys, path: [...path] };
+    const { from, ops } = composed(path, this.graph.cards);
+    return { from, ops, keys };
   }
 
   private listWays(): readonly Outcome[] | null {
     const { prefix, edges } = this.decision();
     const isSingle = edges.every((edge) => this.graph.locations[edge.to].exit);
     const most = isSingle ? MOST_WAYS : MOST_OUTCOMES;
-    if (edges.length > most) return null;
+    const from = prefix.at(-1)?.to ?? this.graph.start;
+    if (edges.length > most || !this.fitsWithin(from, prefix.length, most)) return null;
     const found: Outcome[] = [];
     const path: Edge[] = [...prefix];
-    const go = (at: number): boolean => {
-      const here = this.graph.locations[at];
-      if (here.exit) {
-        if (found.length >= most || layoutKey(here.layout) !== this.goal) return false;
-        found.push(this.outcome(path));
-        return true;
-      }
-      if (here.looks || path.length > LONGEST) return false;
-      const ways = this.graph.waysFrom(at);
-      if (ways.stuck !== undefined || found.length + ways.edges.length > most) return false;
-      return ways.edges.every((edge) => {
-        path.push(edge);
-        const isFine = go(edge.to);
-        path.pop();
-        return isFine;
-      });
+    const go = (at: number): void => {
+      if (this.graph.locations[at].exit) found.push(this.outcome(path));
+      else
+        for (const edge of this.graph.waysFrom(at).edges) {
+          path.push(edge);
+          go(edge.to);
+          path.pop();
+        }
     };
-    return go(prefix.at(-1)?.to ?? this.graph.start) ? found : null;
+    go(from);
+    return found;
+  }
+
+  /** Whether there are at most so many ways on from a location, and all of them fit. */
+  private fitsWithin(from: number, length: number, most: number): boolean {
+    const { graph, goal } = this;
+    let found = 0;
+    const go = (at: number, depth: number): boolean => {
+      const here = graph.locations[at];
+      if (here.exit) return ++found <= most && layoutKey(here.layout) === goal;
+      if (here.looks || depth > LONGEST) return false;
+      const ways = graph.waysFrom(at);
+      if (ways.stuck !== undefined || found + ways.edges.length > most) return false;
+      return ways.edges.every((edge) => go(edge.to, depth + 1));
+    };
+    return go(from, length);
   }
 
   private explore(firsts: readonly Edge[]): LittleGraph | Exclude<Fit, 'fits'> {
@@ -224,23 +253,23 @@ export class Mix {
 
 /** Several rearrangements one after another as one. */
 export function composed(path: readonly { readonly effect: Whole }[], slots: number): Whole {
-  let from = new Uint16Array(slots);
-  for (let s = 0; s < slots; s++) from[s] = s;
-  let ops: Uint32Array | null = null;
-  for (const { effect } of path) {
-    const after = new Uint16Array(slots);
-    for (let s = 0; s < slots; s++) after[s] = from[effect.from[s]];
-    if (ops !== null || effect.ops !== null) {
-      const changed = new Uint32Array(slots);
-      for (let s = 0; s < slots; s++)
-        changed[s] = composeOps(
-          ops === null ? 0 : ops[effect.from[s]],
-          effect.ops === null ? 0 : effect.ops[s],
-        );
-      ops = changed;
-    }
-    from = after;
-  }
+  let whole: Whole | null = null;
+  for (const { effect } of path) whole = whole === null ? effect : after(whole, effect);
+  return whole ?? { from: Uint16Array.from({ length: slots }, (_, s) => s), ops: null };
+}
+
+/** First `first`, then `then`. */
+function after(first: Whole, then: Whole): Whole {
+  const slots = then.from.length;
+  const from = new Uint16Array(slots);
+  for (let s = 0; s < slots; s++) from[s] = first.from[then.from[s]];
+  if (first.ops === null && then.ops === null) return { from, ops: null };
+  const ops = new Uint32Array(slots);
+  for (let s = 0; s < slots; s++)
+    ops[s] = composeOps(
+      first.ops === null ? 0 : first.ops[then.from[s]],
+      then.ops === null ? 0 : then.ops[s],
+    );
   return { from, ops };
 }
 

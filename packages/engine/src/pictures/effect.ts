@@ -56,36 +56,78 @@ interface Work {
  * that made it, so it throws.
  */
 export function effectOf(before: Layout, actions: readonly Action[], bits: BitKinds): Effect {
-  const piles: Work[] = [];
-  let total = 0;
-  for (let i = 0; i < before.names.length; i++) {
-    const size = before.sizes[i];
-    const slots = new Array<number>(size);
-    for (let k = 0; k < size; k++) slots[k] = total++;
-    piles.push({ name: before.names[i], slots, ops: null });
+  const handling = new Handling(before, bits);
+  handling.do(actions);
+  return handling.effect();
+}
+
+/** Actions done one after the other, with the piles as they stand in between. */
+export class Handling {
+  private readonly before: Layout;
+  private readonly bits: BitKinds;
+  private readonly piles: Work[] = [];
+  private readonly total: number;
+
+  constructor(before: Layout, bits: BitKinds) {
+    this.before = before;
+    this.bits = bits;
+    let total = 0;
+    for (let i = 0; i < before.names.length; i++) {
+      const size = before.sizes[i];
+      const slots = new Array<number>(size);
+      for (let k = 0; k < size; k++) slots[k] = total++;
+      this.piles.push({ name: before.names[i], slots, ops: null });
+    }
+    this.total = total;
   }
-  for (const action of actions) {
-    if (action.do === 'carry') doCarry(piles, action);
-    else doMark(piles, action, bits);
+
+  do(actions: readonly Action[]): void {
+    for (const action of actions) {
+      if (action.do === 'carry') doCarry(this.piles, action);
+      else doMark(this.piles, action, this.bits);
+    }
   }
-  const same = piles.length === before.names.length && piles.every((work) => work.slots.length > 0);
-  if (!same) piles.sort((a, b) => (a.name < b.name ? -1 : 1));
-  const kept = same ? piles : piles.filter((work) => work.slots.length > 0);
-  const from = new Uint16Array(total);
-  let ops: Uint32Array | null = null;
-  let at = 0;
-  for (const work of kept) {
-    from.set(work.slots, at);
-    if (work.ops?.some((op) => op !== 0) === true) (ops ??= new Uint32Array(total)).set(work.ops, at);
-    at += work.slots.length;
+
+  layout(): Layout {
+    return this.standing().after;
   }
-  const names = same ? before.names : kept.map((work) => work.name);
-  return { after: { names, sizes: kept.map((work) => work.slots.length) }, from, ops };
+
+  effect(): Effect {
+    const { kept, after } = this.standing();
+    const from = new Uint16Array(this.total);
+    let ops: Uint32Array | null = null;
+    let at = 0;
+    for (const work of kept) {
+      from.set(work.slots, at);
+      if (work.ops?.some((op) => op !== 0) === true) (ops ??= new Uint32Array(this.total)).set(work.ops, at);
+      at += work.slots.length;
+    }
+    return { after, from, ops };
+  }
+
+  private standing(): { readonly kept: readonly Work[]; readonly after: Layout } {
+    const { piles, before } = this;
+    const kept = piles.some((work) => work.slots.length === 0)
+      ? piles.filter((work) => work.slots.length > 0)
+      : piles;
+    const same = kept.length === piles.length && piles.length === before.names.length;
+    const names = same ? before.names : kept.map((work) => work.name);
+    return { kept, after: { names, sizes: kept.map((work) => work.slots.length) } };
+  }
 }
 
 function find(piles: readonly Work[], name: string): Work | undefined {
   for (const work of piles) if (work.name === name) return work;
   return undefined;
+}
+
+/** A new pile, in its place by name. */
+function begin(piles: Work[], name: string): Work {
+  const work: Work = { name, slots: [], ops: null };
+  let at = piles.length;
+  while (at > 0 && piles[at - 1].name > name) at--;
+  piles.splice(at, 0, work);
+  return work;
 }
 
 function opsOf(work: Work): number[] {
@@ -108,8 +150,7 @@ function doCarry(piles: Work[], action: Carry): void {
     ops?.reverse();
   }
   if (change !== 0 && ops !== null) for (let k = 0; k < ops.length; k++) ops[k] = composeOps(ops[k], change);
-  let target = find(piles, action.to);
-  if (target === undefined) piles.push((target = { name: action.to, slots: [], ops: null }));
+  const target = find(piles, action.to) ?? begin(piles, action.to);
   if (action.into < 0 || action.into > target.slots.length)
     throw new Error(`carry to a missing place: ${JSON.stringify(action)}`);
   if (ops !== null || target.ops !== null)
