@@ -1,4 +1,5 @@
 import {
+  afterMishap,
   certificateOf,
   check,
   compile,
@@ -6,7 +7,9 @@ import {
   moments,
   read,
   recheckCertificate,
+  slipsOf,
   smtOf,
+  type AfterReport,
   type AlterationData,
   type Certificate,
   type FailureData,
@@ -16,6 +19,7 @@ import {
   type Report,
   type Result,
   type SentenceMoments,
+  type SlipRow,
   type Trouble,
 } from '@foregone/engine';
 
@@ -31,6 +35,20 @@ export type Job =
       readonly at: string | null;
       /** A row whose shortest failing performance is asked for. */
       readonly failing: string | null;
+    }
+  | {
+      readonly job: 'slips';
+      readonly text: string;
+      readonly limits: JobLimits;
+      /** The step asked about; null for all. */
+      readonly at: string | null;
+    }
+  | {
+      readonly job: 'after';
+      readonly text: string;
+      readonly limits: JobLimits;
+      readonly at: string;
+      readonly slip: string;
     }
   | { readonly job: 'export'; readonly text: string; readonly options: ExportJobOptions }
   | { readonly job: 'recheck'; readonly json: string; readonly work: number };
@@ -55,6 +73,16 @@ export interface Answers {
     readonly names: readonly string[];
     readonly places: readonly FreedomAnswer[];
   };
+  readonly slips: {
+    readonly report: Report;
+    /** Why nothing can be said. */
+    readonly problem: Trouble | null;
+    readonly rows: readonly SlipRow[];
+    /** How likely the ending still comes out, one for each row; only worked out where one step was asked about. */
+    readonly chances: readonly (string | null)[];
+  };
+  /** Null only of a note that was not understood. */
+  readonly after: { readonly report: Report; readonly after: Result<AfterReport, Trouble> | null };
   readonly export: {
     /** Only of a note that was not understood. */
     readonly report: Report | null;
@@ -91,6 +119,14 @@ export function doJob(job: Job, goOn: (spent: number) => boolean): Answers[Job['
     }
     case 'freedom':
       return freedomOf(job, { ...job.limits, goOn });
+    case 'slips':
+      return slipsFor(job, { ...job.limits, goOn });
+    case 'after': {
+      const limits = { ...job.limits, goOn };
+      // What is asked is not what the note proves, so only its text is looked at.
+      const checked = check(job.text, { ...limits, work: 0, states: 0, trials: 0 });
+      return { report: checked.report, after: afterMishap(checked, job.at, job.slip, limits) };
+    }
     case 'export':
       return exported(job.text, job.options, goOn);
     case 'recheck':
@@ -126,6 +162,16 @@ function freedomOf(
       ];
     }),
   };
+}
+
+function slipsFor({ text, at }: Extract<Job, { job: 'slips' }>, limits: Limits): Answers['slips'] {
+  const checked = check(text, limits);
+  const { report } = checked;
+  const found = slipsOf(checked, limits);
+  if (found === null) return { report, problem: null, rows: [], chances: [] };
+  if (!found.ok) return { report, problem: found.error, rows: [], chances: [] };
+  const rows = [...found.value].filter(({ step }) => at === null || step === at);
+  return { report, problem: null, rows, chances: [] };
 }
 
 function exported(

@@ -1,5 +1,6 @@
 import { Command, CommanderError, InvalidArgumentError } from 'commander';
 import { DEFAULT_LIMITS, DEFAULT_ROUNDS, MOST_SMT_WORK, RECHECK_WORK } from '@foregone/engine';
+import { after } from './commands/after.ts';
 import { certify } from './commands/certify.ts';
 import { exportFor } from './commands/export.ts';
 import { format } from './commands/format.ts';
@@ -10,6 +11,7 @@ import { prove } from './commands/prove.ts';
 import { readings } from './commands/readings.ts';
 import { recheck } from './commands/recheck.ts';
 import { endings, moves } from './commands/reference.ts';
+import { slips } from './commands/slips.ts';
 import { EXIT } from './exit-codes.ts';
 import type { JobLimits } from './jobs.ts';
 import type { Terminal } from './terminal.ts';
@@ -94,6 +96,25 @@ export async function program(parameters: readonly string[], terminal: Terminal)
         code = await freedom(file, { json, all, at, failing, limits: limitsOf(options) }, terminal);
       },
     );
+  limited(
+    add('slips', 'the usual slips in every step: harmless or fatal, whether they show, what remains certain'),
+  )
+    .argument('<file>', 'a note')
+    .option('--at <step>', 'one step in full: the number of the step')
+    .option('--json', 'one JSON object')
+    .action(async (file: string, options: LimitOptions & { json?: boolean; at?: string }) => {
+      const { json = false, at } = options;
+      code = await slips(file, { json, at, limits: limitsOf(options) }, terminal);
+    });
+  limited(add('after', 'what is still certain after a mishap'))
+    .argument('<file>', 'a note')
+    .requiredOption('--at <step>', 'the step before which it happens, or end')
+    .requiredOption('--slip <sentences>', 'what happens, in sentences of a working')
+    .option('--json', 'one JSON object')
+    .action(async (file: string, options: LimitOptions & { json?: boolean; at: string; slip: string }) => {
+      const { json = false, at, slip } = options;
+      code = await after(file, { json, at, slip, limits: limitsOf(options) }, terminal);
+    });
   limited(add('certify', 'prove a note and write its certificate'))
     .argument('<file>', 'a note')
     .option('-o, --output <file>', 'where to write it', '-')
