@@ -173,7 +173,7 @@ export function openDesk(engine: Engine): Desk {
         (answer) => {
           // Undefined: another question came first, and its answer is waited for.
           if (answer === undefined || running !== question) return;
-          if (task === 'freedom') rows?.end(String(answer));
+          if (task === 'freedom') rows?.end(typeof answer === 'string' ? answer : '');
           else keep(question, now, answer);
           finish();
         },

@@ -2,7 +2,7 @@ import { useEffect, useLayoutEffect, useRef, useState } from 'react';
 import { Packet } from '../ui/packet.tsx';
 import { sayChoice } from './code/understood.ts';
 import type { MarginEntry } from './moments.ts';
-import { picturesOf } from './picture.ts';
+import { picturesOf } from '../ui/picture.ts';
 
 interface MarginProps {
   readonly entries: readonly MarginEntry[];

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { answer } from '../worker/answer.ts';
 import { freeWords } from './code/understood.ts';
 import { marginOf, tableBefore } from './moments.ts';
-import { picturesOf } from './picture.ts';
+import { picturesOf } from '../ui/picture.ts';
 
 const NOTE = `## Set-up
 - packet: 8 cards alternately red and black, face down
@@ -92,7 +92,13 @@ describe('what stands beside the steps', () => {
     expect(picturesOf(moment, undefined)).toEqual([
       {
         pile: 'packet',
-        picture: { marks: ['filled', 'unknown', 'unknown', 'unknown'], have: [], need: [{ from: 1, to: 3 }] },
+        picture: {
+          marks: ['filled', 'unknown', 'unknown', 'unknown'],
+          have: [],
+          need: [{ from: 1, to: 3 }],
+          ring: false,
+          blocks: [],
+        },
       },
     ]);
   });

@@ -1,5 +1,5 @@
 import type { Card as CardOfNote, TableData } from '@foregone/engine';
-import { useLayoutEffect, useRef, type CSSProperties } from 'react';
+import { useLayoutEffect, useRef, type CSSProperties, type ReactNode } from 'react';
 import { Card } from '../ui/card.tsx';
 import { faceOf, sayCard } from '../ui/card-face.ts';
 import { cardWidthFor, type PlacedPile, type Pose } from './place.ts';
@@ -15,8 +15,10 @@ interface CardsLayerProps {
   readonly ghosts: boolean;
   /** Hands the layer a painter, which is called each frame with where every card is. */
   readonly onPainter: (paint: (poses: ReadonlyMap<number, Pose>) => void) => void;
-  /** Touching a card: its pile and its place from the top, 0 first. */
-  readonly onTouch: ((pile: string, place: number) => void) | undefined;
+  /** Touching a card: its pile, its place from the top, 0 first, and its number. */
+  readonly onTouch: ((pile: string, place: number, card: number) => void) | undefined;
+  /** Drawn over the cards. */
+  readonly children?: ReactNode;
 }
 
 /** The cards themselves. React makes them once; each frame only changes their transforms. */
@@ -29,6 +31,7 @@ export function CardsLayer({
   ghosts,
   onPainter,
   onTouch,
+  children,
 }: CardsLayerProps) {
   const spots = useRef(new Map<number, HTMLElement>());
   useLayoutEffect(() => {
@@ -74,7 +77,7 @@ export function CardsLayer({
               (() => {
                 for (const pile of table.piles) {
                   const at = pile.cards.findIndex(({ id }) => id === card.id);
-                  if (at >= 0) onTouch(pile.name, at);
+                  if (at >= 0) onTouch(pile.name, at, card.id);
                 }
               })
             }
@@ -88,6 +91,7 @@ export function CardsLayer({
           </span>
         ))}
       </div>
+      {children}
       <Spoken cards={cards} table={table} known={ghosts} />
     </div>
   );

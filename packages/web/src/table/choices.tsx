@@ -1,3 +1,4 @@
+import type { Scene } from '@foregone/engine';
 import { useState } from 'react';
 import { Button } from '../ui/button.tsx';
 import type { Performing } from './use-stage.ts';
@@ -41,6 +42,38 @@ export function Choices({
       <Button tone="pencil" onPress={performing.stepAwkwardly}>
         awkwardly
       </Button>
+    </div>
+  );
+}
+
+/** For cards in the hands: what to do, and what the spectator chose, large enough to be read over them. */
+export function Calls({
+  performing,
+  told,
+}: {
+  readonly performing: Performing;
+  readonly told: Scene | undefined;
+}) {
+  const isOver = performing.ended || performing.stuck;
+  return (
+    <div className="calls">
+      {told === undefined ? (
+        <p className="called">Lay the cards out as the set-up says.</p>
+      ) : (
+        <>
+          <p className="call-step">{told.sentence}</p>
+          <p className="called" aria-live="polite">
+            {told.choice === ''
+              ? 'nothing is chosen'
+              : `${told.who === 'performer' ? 'You' : 'Spectator'}: ${told.choice}`}
+          </p>
+        </>
+      )}
+      {!isOver && (
+        <Button tone="pencil" onPress={performing.stepAtRandom}>
+          Call the next step
+        </Button>
+      )}
     </div>
   );
 }

@@ -6,9 +6,11 @@ import { useKeys } from '../ui/keys.ts';
 import { say } from '../ui/live.tsx';
 import { NoNote } from '../ui/no-note.tsx';
 import { addressOf } from '../ui/routes.ts';
-import { createEngine } from '../worker/client.ts';
 import { CardsLayer } from './cards-layer.tsx';
-import { Choices } from './choices.tsx';
+import { Calls, Choices } from './choices.tsx';
+import { momentsAt, useKnowledge } from './knowledge.ts';
+import { TiesLayer } from './ties-layer.tsx';
+import { SlipDialog } from './slip-dialog.tsx';
 import { patterAt, patterOf } from './patter.ts';
 import { Summary } from './summary.tsx';
 import { TimeBar } from './time-bar.tsx';
@@ -44,6 +46,9 @@ function Table({ id, title, text }: { readonly id: string; readonly title: strin
   return <Performance performing={performing} title={title} text={text} />;
 }
 
+/** Statements of what is needed that are told at once. */
+const MOST_NEEDS = 2;
+
 type View = 'performer' | 'audience' | 'in hand';
 
 function Performance({
@@ -62,7 +67,8 @@ function Performance({
   const playhead = usePlayhead(timeline);
   const [view, setView] = useState<View>('performer');
   const [hideNext, setHideNext] = useState(false);
-  const failure = useFailure(text);
+  const { failure, moments } = useKnowledge(text);
+  const [slips, setSlips] = useState(false);
   const clock = useClock(scenes.length > 0 && !performing.ended);
   const patter = useMemo(() => patterOf(text), [text]);
 
@@ -77,14 +83,19 @@ function Performance({
   const table = scene?.after ?? start;
 
   const touch = useCallback(
-    (pile: string, at: number) => {
-      const keys = next.ways.map(({ key }) => key);
-      const wanted = [at + 1, String(at + 1), pile].find((key) => keys.includes(key));
-      if (wanted !== undefined && !playhead.moving) performing.take(wanted);
+    (pile: string, at: number, card: number) => {
+      if (!playhead.moving) performing.touch({ pile, place: at + 1, id: card });
     },
-    [next, performing, playhead.moving],
+    [performing, playhead.moving],
   );
   const touchable = view !== 'in hand' && next.ways.length > 1;
+  const isAtEnd = !playhead.moving && playhead.time >= timeline.length;
+  // In the middle of a mix, and while the past is looked at, nothing is said of what is needed.
+  const here =
+    view === 'performer' && isAtEnd && (performing.between || performing.ended)
+      ? momentsAt(moments, performing.ended ? '' : (next.step?.number ?? ''), performing.now)
+      : [];
+  const needs = [...new Set(here.flatMap(({ need }) => need.map(({ words }) => words)))];
 
   useKeys(
     useMemo(
@@ -114,16 +125,27 @@ function Performance({
         </div>
       </header>
       <div className="table-paper paper">
-        <p className="patter-line">{line}</p>
+        <div className="table-words">
+          <p className="patter-line">{line}</p>
+          {needs.length > 0 && !hideNext && (
+            <p className="table-needs pencil">
+              <b>Needed here:</b> {needs.slice(0, MOST_NEEDS).join('; ')}
+              {needs.length > MOST_NEEDS ? `; and ${needs.length - MOST_NEEDS} more` : ''}.
+            </p>
+          )}
+        </div>
         {view !== 'audience' && !hideNext && next.step !== null && (
           <p className="next-step">
             <span className="number">{next.step.number}</span> {next.step.sentence}
           </p>
         )}
-        {told !== undefined && told.choice !== '' && view !== 'audience' && (
-          <p className={view === 'in hand' ? 'called' : 'last-choice second'}>
+        {told !== undefined && told.choice !== '' && view === 'performer' && (
+          <p className="last-choice second">
             {told.who === 'performer' ? 'You' : 'Spectator'}: {told.choice}
           </p>
+        )}
+        {told?.slip !== undefined && view !== 'audience' && (
+          <p className="last-choice brick">Slip: {told.slip}</p>
         )}
         <div ref={place} className="table-place">
           {view !== 'in hand' && (
@@ -136,11 +158,22 @@ function Performance({
               ghosts={view === 'performer'}
               onPainter={playhead.setPainter}
               onTouch={touchable ? touch : undefined}
-            />
+            >
+              {here.map((moment, index) => (
+                <TiesLayer
+                  key={index}
+                  moment={moment}
+                  table={performing.now}
+                  placed={timeline.last}
+                  width={width}
+                />
+              ))}
+            </CardsLayer>
           )}
+          {view === 'in hand' && <Calls performing={performing} told={told} />}
         </div>
         <Summary performing={performing} />
-        <Choices performing={performing} hidden={hideNext} />
+        {view !== 'in hand' && <Choices performing={performing} hidden={hideNext} />}
       </div>
       <TimeBar
         timeline={timeline}
@@ -158,29 +191,18 @@ function Performance({
         <Button tone="quiet" onPress={performing.wholeAtRandom}>
           all at random
         </Button>
-        {failure !== null && (
+        {!performing.ended && !performing.stuck && view !== 'audience' && (
+          <Button tone="brick" onPress={() => setSlips(true)}>
+            make a slip
+          </Button>
+        )}
+        {failure !== undefined && (
           <Button tone="brick" onPress={() => performing.follow(failure)}>
             show how it fails
           </Button>
         )}
       </TimeBar>
+      {slips && <SlipDialog performing={performing} onClose={() => setSlips(false)} />}
     </section>
   );
-}
-
-/** Choices of the note's failing performance, once the engine has said whether there is one. */
-function useFailure(text: string): readonly string[] | null {
-  const [found, setFound] = useState<readonly string[] | null>(null);
-  useEffect(() => {
-    setFound(null);
-    const engine = createEngine();
-    const ask = async () => {
-      const answer = await engine.ask('check', text);
-      const failing = answer?.report.sentences.find(({ failure }) => failure !== null)?.failure;
-      if (failing !== undefined && failing !== null) setFound(failing.choices.map(String));
-    };
-    void ask();
-    return () => engine.stop();
-  }, [text]);
-  return found;
 }

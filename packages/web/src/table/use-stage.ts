@@ -8,8 +8,10 @@ import {
   type Scene,
   type StageNext,
   type TableData,
+  type TableSlip,
 } from '@foregone/engine';
 import { useCallback, useMemo, useState } from 'react';
+import { wayTouched, type Touched } from './touch.ts';
 
 export interface Performing {
   readonly start: TableData;
@@ -23,7 +25,14 @@ export interface Performing {
   readonly judged: readonly Judged[];
   readonly cards: readonly Card[];
   readonly canGoBack: boolean;
+  /** How the cards lie now. */
+  readonly now: TableData;
   readonly take: (key: string | number) => void;
+  /** Takes the way that touching a card stands for; false where it stands for none. */
+  readonly touch: (touched: Touched) => boolean;
+  /** What can go wrong in doing the step about to be done. */
+  readonly slips: () => readonly TableSlip[];
+  readonly slip: (slip: string, key: string) => void;
   /** Goes on by itself until something is to be chosen or the step is over. */
   readonly step: () => void;
   /** Finishes the step with choices at random. */
@@ -49,7 +58,7 @@ export function useStage(text: string): Performing | null {
   const [history, setHistory] = useState<{ stage: Stage; played: readonly Played[] } | null>(null);
   const [awkward, setAwkward] = useState(0);
   const played = useMemo(
-    () => (stage === null ? [] : history?.stage === stage ? history.played : [opened(stage)]),
+    () => (stage === null ? [] : history?.stage === stage ? history.played : [stage.filled()]),
     [stage, history],
   );
   const push = useCallback(
@@ -80,9 +89,18 @@ export function useStage(text: string): Performing | null {
       judged: stage.judge(now),
       cards: now.start.cards,
       canGoBack: played.length > 1,
+      now: stage.table(now),
       take: (key) => push(stage.take(now, key)),
+      touch: (touched) => {
+        const { ways } = stage.next(now);
+        const key = wayTouched(ways, stage.table(now), (one) => stage.table(stage.take(now, one)), touched);
+        if (key !== undefined) push(stage.take(now, key));
+        return key !== undefined;
+      },
+      slips: () => (now.ended || now.stuck !== undefined ? [] : stage.slips(now)),
+      slip: (slip, key) => push(stage.slip(now, slip, key)),
       step: () => go(() => undefined),
-      stepAtRandom: () => go((ways) => ways[Math.floor(Math.random() * ways.length)]),
+      stepAtRandom: () => push(stage.goOn(now, Math.random, 'step')),
       stepAwkwardly: () => {
         setAwkward(awkward + 1);
         go((ways) => (awkward % 2 === 0 ? ways[0] : ways.at(-1)));
@@ -101,12 +119,4 @@ export function useStage(text: string): Performing | null {
       },
     };
   }, [stage, played, push, awkward]);
-}
-
-/** The set-up's freedom is filled in before anything is shown: the cards as the note lists them. */
-function opened(stage: Stage): Played {
-  const begun = stage.begin();
-  const { step, ways } = stage.next(begun);
-  const begin = ways.find(({ key }) => key === 'begin');
-  return step === null && begin !== undefined ? stage.take(begun, begin.key) : begun;
 }

@@ -1,5 +1,5 @@
 import type { EquationData, MomentData, StatementData, TableData } from '@foregone/engine';
-import type { Arc, PacketMark, PacketPicture } from '../ui/packet-shape.ts';
+import type { Arc, PacketMark, PacketPicture } from './packet-shape.ts';
 
 type CardData = TableData['piles'][number]['cards'][number];
 
@@ -33,27 +33,55 @@ export function picturesOf(moment: MomentData, table: TableData | undefined): Pi
       const card = cards?.length === size ? cards[place] : undefined;
       return card === undefined ? 'unknown' : (markBy(trait, card) ?? 'unknown');
     });
-    return [{ pile, picture: { marks, have: arcsOf(have, pile), need: arcsOf(need, pile) } }];
+    const [certain, needed] = [tiesOf(have, pile), tiesOf(need, pile)];
+    const blocks = needed.blocks.length > 0 ? needed.blocks : certain.blocks;
+    const ring = goesRound(certain.arcs, size);
+    return [{ pile, picture: { marks, have: certain.arcs, need: needed.arcs, ring, blocks } }];
   });
+}
+
+/** Above this many cards in a ring its marks would run into each other. */
+const MOST_IN_RING = 32;
+
+/** Whether every card is tied to the next, and the last to the first. */
+function goesRound(arcs: readonly Arc[], size: number): boolean {
+  if (size < 5 || size > MOST_IN_RING) return false;
+  const known = new Set(arcs.map(({ from, to }) => `${from} ${to}`));
+  return (
+    known.has(`0 ${size - 1}`) &&
+    Array.from({ length: size - 1 }, (_, place) => known.has(`${place} ${place + 1}`)).every(Boolean)
+  );
 }
 
 function equationsIn(statements: readonly StatementData[]): EquationData[] {
   return statements.flatMap(({ equations }) => equations);
 }
 
-/** Places that an equation ties together: two by an arc, more by a chain of them. */
-function arcsOf(equations: readonly EquationData[], pile: string): Arc[] {
+/** Places that an equation ties together: two by an arc, a stretch of neighbours by a bracket, others by a chain of arcs. */
+function tiesOf(equations: readonly EquationData[], pile: string): { arcs: Arc[]; blocks: Arc[] } {
   const arcs = new Map<string, Arc>();
+  const blocks = new Map<string, Arc>();
+  const key = ({ from, to }: Arc) => `${from} ${to}`;
   for (const { terms } of equations) {
-    const places = [...new Set(terms.filter((term) => term.pile === pile).map(({ place }) => place))].sort(
-      (a, b) => a - b,
-    );
+    const places = [
+      ...new Set(terms.filter((term) => term.pile === pile).map(({ place }) => place - 1)),
+    ].sort((a, b) => a - b);
+    const [first = 0] = places;
+    const last = places.at(-1) ?? first;
+    if (places.length > 2 && last - first === places.length - 1) {
+      const block = { from: first, to: last };
+      blocks.set(key(block), block);
+      continue;
+    }
     for (let i = 1; i < places.length; i += 1) {
-      const arc = { from: (places[i - 1] ?? 1) - 1, to: (places[i] ?? 1) - 1 };
-      arcs.set(`${arc.from} ${arc.to}`, arc);
+      const arc = { from: places[i - 1] ?? 0, to: places[i] ?? 0 };
+      arcs.set(key(arc), arc);
     }
   }
-  return [...arcs.values()];
+  // Brackets that overlap could not be told apart; those that lie side by side can.
+  const apart = [...blocks.values()].sort((a, b) => a.from - b.from);
+  const overlap = apart.some((block, i) => i > 0 && block.from <= (apart[i - 1]?.to ?? -1));
+  return { arcs: [...arcs.values()], blocks: overlap ? [] : apart };
 }
 
 /** What an equation of one term alone says of its place; undefined where none does. */
