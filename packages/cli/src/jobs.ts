@@ -78,8 +78,6 @@ export interface Answers {
     /** Why nothing can be said. */
     readonly problem: Trouble | null;
     readonly rows: readonly SlipRow[];
-    /** How likely the ending still comes out, one for each row; only worked out where one step was asked about. */
-    readonly chances: readonly (string | null)[];
   };
   /** Null only of a note that was not understood. */
   readonly after: { readonly report: Report; readonly after: Result<AfterReport, Trouble> | null };
@@ -167,11 +165,10 @@ function freedomOf(
 function slipsFor({ text, at }: Extract<Job, { job: 'slips' }>, limits: Limits): Answers['slips'] {
   const checked = check(text, limits);
   const { report } = checked;
-  const found = slipsOf(checked, limits);
-  if (found === null) return { report, problem: null, rows: [], chances: [] };
-  if (!found.ok) return { report, problem: found.error, rows: [], chances: [] };
-  const rows = [...found.value].filter(({ step }) => at === null || step === at);
-  return { report, problem: null, rows, chances: [] };
+  const found = slipsOf(checked, limits, at ?? undefined);
+  if (found === null) return { report, problem: null, rows: [] };
+  if (!found.ok) return { report, problem: found.error, rows: [] };
+  return { report, problem: null, rows: [...found.value] };
 }
 
 function exported(

@@ -95,13 +95,15 @@ export function freedom(
 /**
  * The usual slips in every step of a note, one after another in its order, and what follows from each; null where the note was not
  * understood, or why nothing is said.
+ * @param at only this step, with chances, which cost more
  */
 export function slipsOf(
   { compiled: { routine }, decision, text }: Checked,
   limits: Limits = DEFAULT_LIMITS,
+  at?: string,
 ): Result<Generator<SlipRow>, Trouble> | null {
   if (routine === undefined || decision === undefined) return null;
-  return slipRows({ text, routine, decision, limits, describe });
+  return slipRows({ text, routine, decision, limits, describe }, at);
 }
 
 /**

@@ -22,7 +22,7 @@ export async function slips(path: string, options: SlipsOptions, terminal: Termi
   const file = await fileOrCode(path, terminal);
   if (typeof file === 'number') return file;
   const { json, at, limits } = options;
-  const { report, problem, rows, chances } = await runJob({
+  const { report, problem, rows } = await runJob({
     job: 'slips',
     text: file.text,
     limits,
@@ -40,7 +40,7 @@ export async function slips(path: string, options: SlipsOptions, terminal: Termi
         verdict,
         ...(problem === null ? {} : { problem: sayTrouble(problem) }),
         leftOut,
-        slips: rows.map((row, i) => rowJson(row, chances[i] ?? null)),
+        slips: rows.map(rowJson),
       }),
     );
     return exitOf(verdict);
@@ -56,7 +56,7 @@ export async function slips(path: string, options: SlipsOptions, terminal: Termi
       terminal.out(`${i > 0 ? '\n' : ''}${drawStep(row, terminal)}\n`);
       ({ step } = row);
     }
-    terminal.out(`${drawRow(row, chances[i] ?? null, whole, terminal)}\n`);
+    terminal.out(`${drawRow(row, whole, terminal)}\n`);
   });
   if (!whole && rows.some(({ failure }) => failure !== null))
     terminal.out(
@@ -65,10 +65,10 @@ export async function slips(path: string, options: SlipsOptions, terminal: Termi
   return exitOf(verdict);
 }
 
-function rowJson({ failure, ...row }: SlipRow, chance: string | null): Record<string, unknown> {
-  if (failure === null) return { ...row, chance, failure };
+function rowJson({ failure, ...row }: SlipRow): Record<string, unknown> {
+  if (failure === null) return { ...row, failure };
   const { performance, ...rest } = failure;
-  return { ...row, chance, failure: { ...performanceJson(performance), ...rest } };
+  return { ...row, failure: { ...performanceJson(performance), ...rest } };
 }
 
 function drawStep({ step, sentence }: SlipRow, { colours, width }: Terminal): string {
@@ -83,9 +83,9 @@ const SIGN = {
   undecided: '?',
 } as const;
 
-function drawRow(row: SlipRow, chance: string | null, whole: boolean, terminal: Terminal): string {
+function drawRow(row: SlipRow, whole: boolean, terminal: Terminal): string {
   const { colours, width } = terminal;
-  const { verdict, title, notice, ways } = row;
+  const { verdict, title, notice, ways, chance } = row;
   const paint = verdict === 'harmless' ? colours.green : verdict === 'fatal' ? colours.red : colours.yellow;
   const sign = SIGN[verdict].padEnd(9);
   const many = ways > 1 ? ` (${counted(ways, 'way')})` : '';

@@ -7,7 +7,7 @@ import type { Found } from '../structures/recognise.ts';
 import { alsoCertain } from './also.ts';
 import { onceAt } from './once.ts';
 import type { Place } from './places.ts';
-import { weakerThan } from './weaker.ts';
+import { contraryTo, weakerThan } from './weaker.ts';
 
 /** What is still certain once something has happened that the note does not say. */
 export interface After {
@@ -17,6 +17,8 @@ export interface After {
   readonly isOnce: boolean;
   /** Endings that say less than those that may fail now, and are certain. */
   readonly weaker: readonly Ending[];
+  /** Endings that say the contrary, and are certain. */
+  readonly contrary: readonly Ending[];
   /** What is certain besides and no sentence claims. */
   readonly also: readonly Found[];
 }
@@ -35,19 +37,19 @@ export function afterMishap(
   if (once === null) return null;
   const decision = decide(once.routine, limits);
   const lost = decision.sentences.filter(({ verdict }) => verdict !== 'proved');
-  const certain = new Set(decision.sentences.map(({ ending }) => ending.text));
-  const candidates = lost
-    .filter(({ ending }) => ending.chance === undefined)
-    .flatMap(({ ending }) => weakerThan(ending, routine.cards))
-    .filter(({ text }, i, all) => !certain.has(text) && all.findIndex((one) => one.text === text) === i);
+  const asked = lost.map(({ ending }) => ending).filter(({ chance }) => chance === undefined);
   const fewer: Limits = { ...limits, states: Math.min(limits.states, MOST_TABLES), trials: 0 };
-  const weaker =
-    candidates.length === 0
-      ? []
-      : decide({ ...once.routine, endings: candidates }, fewer)
-          .sentences.filter(({ verdict }) => verdict === 'proved')
-          .map(({ ending }) => ending);
-  return { decision, isOnce: once.isOnce, weaker, also: also(decision, limits) };
+  const known = new Set(decision.sentences.map(({ ending }) => ending.text));
+  const certain = (endings: readonly Ending[]): Ending[] => {
+    const open = endings.filter(({ text }) => !known.has(text) && known.add(text));
+    if (open.length === 0) return [];
+    return decide({ ...once.routine, endings: open }, fewer)
+      .sentences.filter(({ verdict }) => verdict === 'proved')
+      .map(({ ending }) => ending);
+  };
+  const weaker = certain(asked.flatMap((ending) => weakerThan(ending, routine.cards)));
+  const contrary = certain(asked.flatMap(contraryTo));
+  return { decision, isOnce: once.isOnce, weaker, contrary, also: also(decision, limits) };
 }
 
 function also(decision: Decision, limits: Limits): readonly Found[] {

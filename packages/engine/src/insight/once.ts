@@ -6,40 +6,59 @@ export interface Once {
   readonly routine: Routine;
   /** False where it could not be written so, and it may happen each time the place comes round, or not at all. */
   readonly isOnce: boolean;
+  /** True when it happens in every performance. */
+  readonly isSure: boolean;
 }
 
 // Rounds of a fixed number that are told apart.
 const MOST_ROUNDS = 40;
 
 /**
- * The routine with steps put in before a step or at the end, to be done at one of its doings only. What comes before and after in a
- * repetition is as it was, so that each round in which it can happen is a choice; of several ways the one with the place is taken. Null
- * where the place is none of these.
+ * The routine with steps put in before a step or at the end of a list, to be done at one of its doings only. What comes before and after
+ * in a repetition is as it was, so that each round in which it can happen is a choice; of several ways the one with the place is taken.
+ * Null where the place is at the end of one of several ways.
  */
 export function onceAt(routine: Routine, { before, inside }: Place, steps: readonly Step[]): Once | null {
-  const into = new Insertion(before, inside, steps);
-  if (before === undefined && inside === undefined)
-    return { routine: { ...routine, steps: [...routine.steps, ...steps] }, isOnce: true };
-  const made = into.list(routine.steps);
-  return made === null ? null : { routine: { ...routine, steps: made }, isOnce: into.isOnce };
+  if (before !== undefined) return onceInstead(routine, before, (step) => [...steps, step]);
+  if (inside === undefined)
+    return { routine: { ...routine, steps: [...routine.steps, ...steps] }, isOnce: true, isSure: true };
+  return made(routine, new Change(inside, null, (step) => [step, ...steps]));
 }
 
-class Insertion {
-  isOnce = true;
-  private readonly before: Step | undefined;
-  private readonly inside: Step | undefined;
-  private readonly steps: readonly Step[];
+/** The routine with a step done otherwise at one of its doings only, likewise. */
+export function onceInstead(
+  routine: Routine,
+  step: Step,
+  otherwise: (step: Step) => readonly Step[],
+): Once | null {
+  return made(routine, new Change(null, step, otherwise));
+}
 
-  constructor(before: Step | undefined, inside: Step | undefined, steps: readonly Step[]) {
-    this.before = before;
-    this.inside = inside;
-    this.steps = steps;
+function made(routine: Routine, change: Change): Once | null {
+  const steps = change.list(routine.steps);
+  if (steps === null) return null;
+  const { isOnce, isSure } = change;
+  return { routine: { ...routine, steps }, isOnce, isSure: isOnce && isSure };
+}
+
+class Change {
+  isOnce = true;
+  isSure = true;
+  private readonly endOf: Step | null;
+  private readonly target: Step | null;
+  private readonly change: (step: Step) => readonly Step[];
+
+  /** Either at the end of a block's list, or one step of the working. */
+  constructor(endOf: Step | null, target: Step | null, change: (step: Step) => readonly Step[]) {
+    this.endOf = endOf;
+    this.target = target;
+    this.change = change;
   }
 
   /** The list with the steps in it, somewhere; null where the place is not in it. */
   list(list: readonly Step[]): Step[] | null {
     for (const [i, step] of list.entries()) {
-      const changed = step === this.before ? [...this.steps, step] : this.within(step);
+      const changed = step === this.target ? this.change(step) : this.within(step);
       if (changed !== null) return [...list.slice(0, i), ...changed, ...list.slice(i + 1)];
     }
     return null;
@@ -69,16 +88,20 @@ class Insertion {
       }
       case 'if': {
         const then = this.list(step.then);
-        if (then !== null) return [{ ...step, then }];
-        const otherwise = this.list(step.otherwise);
-        return otherwise === null ? null : [{ ...step, otherwise }];
+        const otherwise = then === null ? this.list(step.otherwise) : null;
+        if (then === null && otherwise === null) return null;
+        this.isSure = false;
+        return [
+          { ...step, ...(then === null ? {} : { then }), ...(otherwise === null ? {} : { otherwise }) },
+        ];
       }
     }
   }
 
   private body(step: Step, body: readonly Step[]): Step[] | null {
-    if (this.before === undefined && step === this.inside) return [...body, ...this.steps];
-    return this.list(body);
+    if (step !== this.endOf) return this.list(body);
+    const last = body[body.length - 1];
+    return last === undefined ? null : [...body.slice(0, -1), ...this.change(last)];
   }
 
   private unrolled(step: RepeatStep, body: readonly Step[]): readonly Step[] {

@@ -3,6 +3,7 @@ import { seeded } from '../base/seeded.ts';
 import { trouble, type Trouble } from '../base/diagnostic.ts';
 import { bad, good, type Result } from '../base/result.ts';
 import { holds } from '../claims/formula.ts';
+import type { Chance } from '../proving/chance-found.ts';
 import type { Decision, SentenceDecision } from '../proving/decision.ts';
 import { Meanings, type Limits, type Question } from '../proving/question.ts';
 import { regionFrom, type Region } from '../proving/region.ts';
@@ -10,6 +11,7 @@ import { BudgetEnded, Graph, type Edge } from '../routine/graph.ts';
 import type { Ending, Routine } from '../routine/routine.ts';
 import type { TableSlots } from '../routine/starts.ts';
 import { afterEdge, seenAt, slotView } from '../routine/table.ts';
+import { slipChance } from './slips/chance.ts';
 import { AffineSlips, type SlippedPath } from './slips/affine.ts';
 import { endsOf, possibleSlips, waysIn, type PossibleSlip } from './slips/possible.ts';
 import { NOT_TOLD, Visible, type Notice } from './slips/visible.ts';
@@ -40,7 +42,7 @@ export interface SlipFinding {
   /** Sentences that hold without the slip. */
   readonly sentences: readonly SlipOnSentence[];
   readonly notice: Notice;
-  /** Weaker endings that are certain all the same. */
+  /** Which of the other endings that were asked about are certain all the same. */
   readonly remains: readonly Ending[];
 }
 
@@ -74,7 +76,8 @@ export class Slips {
   private readonly question: Question;
   private readonly limits: Limits;
   private readonly sentences: readonly SentenceDecision[];
-  private readonly weaker: readonly Ending[];
+  /** Endings besides those of the note, of which only certainty is asked. */
+  private readonly besides: readonly Ending[];
   private readonly all: readonly PossibleSlip[];
   private readonly region: Region | undefined;
   private readonly wide: Region | undefined;
@@ -83,10 +86,10 @@ export class Slips {
   private walk: SlipWalk | null | undefined;
   private statesLeft: number;
 
-  private constructor(routine: Routine, decision: Decision, weaker: readonly Ending[], limits: Limits) {
+  private constructor(routine: Routine, decision: Decision, besides: readonly Ending[], limits: Limits) {
     const budget = new Budget(limits.work, limits.goOn);
     this.limits = limits;
-    this.weaker = weaker;
+    this.besides = besides;
     this.statesLeft = limits.states;
     this.graph = new Graph(routine);
     const { graph } = this;
@@ -115,12 +118,12 @@ export class Slips {
     routine: Routine,
     decision: Decision,
     limits: Limits,
-    weaker: readonly Ending[] = [],
+    besides: readonly Ending[] = [],
   ): Result<Slips, Trouble> {
     if (!decision.sentences.some(({ verdict }) => verdict === 'proved'))
       return bad(trouble('slips-nothing-proved', { verdict: decision.verdict }));
     try {
-      return good(new Slips(routine, decision, weaker, limits));
+      return good(new Slips(routine, decision, besides, limits));
     } catch (error) {
       if (!(error instanceof BudgetEnded)) throw error;
       return bad(trouble('budget-graph', { work: limits.work }));
@@ -153,8 +156,19 @@ export class Slips {
       verdict,
       sentences,
       notice: this.noticed(possible),
-      remains: isHarmful ? this.weaker.filter((ending) => this.staysCertain(ending, possible)) : [],
+      remains: isHarmful ? this.besides.filter((ending) => this.staysCertain(ending, possible)) : [],
     };
+  }
+
+  /** How likely the ending comes out all the same; null where no such chance is to be told. */
+  chance(possible: PossibleSlip): Chance | null {
+    const { graph, starts } = this.question;
+    const endings = this.sentences.map(({ ending }) => ending);
+    return (
+      this.spared(() =>
+        slipChance({ routine: graph.routine, graph, starts }, possible, endings, this.limits),
+      ) ?? null
+    );
   }
 
   private onSentence(

@@ -30,6 +30,27 @@ export function weakerThan(ending: Ending, cards: readonly Card[]): Ending[] {
   return [...found.values()].slice(0, MOST);
 }
 
+/** Endings that say the contrary of a sentence, or of what it says least of: after a mishap just these may have become certain. */
+export function contraryTo(ending: Ending): Ending[] {
+  const { sentence, range } = ending;
+  if (sentence.says !== 'claim') return [];
+  const { claim, args } = sentence;
+  const other = CONTRARY[claim];
+  const made: Sentence[] = [
+    ...(other === undefined || !('relation' in args) ? [] : [{ ...sentence, claim: other }]),
+    ...parity(args.n).map((n): Sentence => {
+      const plus = n.of === 'multiple' ? 1 - n.plus : 0;
+      return { ...sentence, args: { ...args, n: { of: 'multiple', k: 2, plus } } };
+    }),
+  ];
+  return made.flatMap((one) => {
+    const text = printed(one);
+    return text === null ? [] : [{ text, range, sentence: one }];
+  });
+}
+
+const CONTRARY: Readonly<Record<string, string>> = { agree: 'differ', differ: 'agree' };
+
 /** A claim as the note would write it; null for what is joined of several, or cannot be said. */
 function printed(sentence: Sentence): string | null {
   if (sentence.says !== 'claim') return null;

@@ -54,7 +54,7 @@ export function afterReport(
   if (names.length > 0) return bad(trouble('mishap-names', { names, place: sayPlace(place) }));
   const after = afterMishap(routine, place, steps.value, limits);
   if (after === null) return bad(trouble('no-such-place', { place: at, places: places.map(({ id }) => id) }));
-  const { decision, isOnce, weaker, also } = after;
+  const { decision, isOnce, weaker, contrary, also } = after;
   const text = note.text;
   const proved = decision.sentences.filter(({ verdict }) => verdict === 'proved');
   return good({
@@ -72,6 +72,7 @@ export function afterReport(
     remains: [
       ...proved.map(({ ending }): RemainsData => ({ words: ending.text, from: 'note' })),
       ...weaker.map((one): RemainsData => ({ words: one.text, from: 'weaker' })),
+      ...contrary.map((one): RemainsData => ({ words: one.text, from: 'also' })),
       ...also.map(({ words }): RemainsData => ({ words, from: 'also' })),
     ],
   });

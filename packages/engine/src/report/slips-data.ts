@@ -31,6 +31,8 @@ export interface SlipRow {
   readonly words: string;
   /** Each sentence of the ending that holds without the slip. */
   readonly sentences: readonly { readonly text: string; readonly verdict: SlipVerdict }[];
+  /** How likely the ending still comes out, in words; null where it is not to be told, or was not asked for. */
+  readonly chance: string | null;
   /** Could it be noticed before the ending by who watches the piles, where first, and by what. */
   readonly notice: Notice;
   /** Empty where the slip is harmless. */

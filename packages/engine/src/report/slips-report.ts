@@ -2,17 +2,17 @@ import type { Trouble } from '../base/diagnostic.ts';
 import { bad, good, type Result } from '../base/result.ts';
 import { listed } from '../insight/choice-words.ts';
 import { Slips, type SlipFinding, type SlipOnSentence } from '../insight/slips.ts';
-import { weakerThan } from '../insight/weaker.ts';
+import { contraryTo, weakerThan } from '../insight/weaker.ts';
 import type { Decision } from '../proving/decision.ts';
 import type { Limits } from '../proving/question.ts';
 import type { Graph } from '../routine/graph.ts';
-import type { Routine } from '../routine/routine.ts';
+import type { Ending, Routine } from '../routine/routine.ts';
 import { sentenceOf } from './choices.ts';
 import { failureData, type Describe } from './failure.ts';
 import type { FailureData } from './report.ts';
 import { waysOn, takeEdge, type Standing } from './runs.ts';
 import type { RemainsData, SlipRow } from './slips-data.ts';
-import { counted } from './words.ts';
+import { counted, sayChance } from './words.ts';
 
 export interface SlipParts {
   /** The note. */
@@ -26,23 +26,52 @@ export interface SlipParts {
 // Ways without harm that are told one by one.
 const MOST_TOLD = 3;
 
-/** Every slip in every step, each as soon as it is known; or why nothing is said. */
-export function slipRows(parts: SlipParts): Result<Generator<SlipRow>, Trouble> {
+/**
+ * Every slip in every step, each as soon as it is known; or why nothing is said.
+ * @param at only this step, with chances, which cost more
+ */
+export function slipRows(parts: SlipParts, at?: string): Result<Generator<SlipRow>, Trouble> {
   const { routine, decision, limits } = parts;
   const proved = decision.sentences.filter(({ verdict }) => verdict === 'proved');
   const said = new Set(decision.sentences.map(({ ending }) => ending.text));
-  const weaker = proved
-    .flatMap(({ ending }) => weakerThan(ending, routine.cards))
-    .filter(({ text }, i, all) => !said.has(text) && all.findIndex((one) => one.text === text) === i);
-  const slips = Slips.of(routine, decision, limits, weaker);
-  return slips.ok ? good(rows(slips.value, parts)) : bad(slips.error);
+  const others = (less: (ending: Ending) => readonly Ending[]): Ending[] =>
+    proved
+      .flatMap(({ ending }) => less(ending))
+      .filter(({ text }) => {
+        const isNew = !said.has(text);
+        said.add(text);
+        return isNew;
+      });
+  const weaker = others((ending) => weakerThan(ending, routine.cards));
+  const contrary = new Set(others(contraryTo));
+  const slips = Slips.of(routine, decision, limits, [...weaker, ...contrary]);
+  return slips.ok ? good(rows(slips.value, contrary, parts, at)) : bad(slips.error);
 }
 
-function* rows(slips: Slips, parts: SlipParts): Generator<SlipRow> {
-  for (const finding of slips.findings()) yield rowOf(finding, slips.graph, parts);
+function* rows(
+  slips: Slips,
+  contrary: ReadonlySet<Ending>,
+  parts: SlipParts,
+  at: string | undefined,
+): Generator<SlipRow> {
+  for (const possible of slips.possible)
+    if (at === undefined || possible.step.number === at) {
+      const finding = slips.finding(possible);
+      const isOpen = at !== undefined && (finding.verdict === 'sometimes' || finding.verdict === 'harmful');
+      const chance = isOpen ? slips.chance(possible) : null;
+      yield {
+        ...rowOf(finding, contrary, slips.graph, parts),
+        chance: chance === null ? null : sayChance(chance),
+      };
+    }
 }
 
-function rowOf(finding: SlipFinding, graph: Graph, parts: SlipParts): SlipRow {
+function rowOf(
+  finding: SlipFinding,
+  contrary: ReadonlySet<Ending>,
+  graph: Graph,
+  parts: SlipParts,
+): Omit<SlipRow, 'chance'> {
   const { possible, ways, verdict, sentences, notice } = finding;
   const { step, slip } = possible;
   return {
@@ -57,17 +86,20 @@ function rowOf(finding: SlipFinding, graph: Graph, parts: SlipParts): SlipRow {
     words: sayVerdict(finding, graph),
     sentences: sentences.map((one) => ({ text: one.ending.text, verdict: one.verdict })),
     notice,
-    remains: verdict === 'harmless' ? [] : remainsOf(finding),
+    remains: verdict === 'harmless' ? [] : remainsOf(finding, contrary),
     failure: failureOf(sentences, graph, parts),
   };
 }
 
 /** Sentences of the note first, then what says less than those that may fail. */
-function remainsOf({ sentences, remains }: SlipFinding): RemainsData[] {
+function remainsOf({ sentences, remains }: SlipFinding, contrary: ReadonlySet<Ending>): RemainsData[] {
   const whole = sentences.filter(({ verdict }) => verdict === 'harmless');
   return [
     ...whole.map(({ ending }): RemainsData => ({ words: ending.text, from: 'note' })),
-    ...remains.map(({ text }): RemainsData => ({ words: text, from: 'weaker' })),
+    ...remains.map((ending): RemainsData => ({
+      words: ending.text,
+      from: contrary.has(ending) ? 'also' : 'weaker',
+    })),
   ];
 }
 

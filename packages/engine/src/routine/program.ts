@@ -79,8 +79,8 @@ export function flatten(routine: Routine): Program {
   function lay(step: Step, next: number): number {
     switch (step.do) {
       case 'move': {
-        const move =
-          step.only === undefined ? moveById(step.move) : restricted(moveById(step.move), step.only);
+        const named = step.instead ?? moveById(step.move);
+        const move = step.only === undefined ? named : restricted(named, step.only);
         return add(
           { do: 'move', step, move, args: step.args, next },
           numbersIn(step.args),

@@ -1,7 +1,7 @@
 import type { Range } from '../base/diagnostic.ts';
 import type { Card } from '../cards/card.ts';
 import type { Sentence } from '../claims/sentence.ts';
-import type { Key, Phase } from '../moves/move.ts';
+import type { Key, Move, Phase } from '../moves/move.ts';
 import type { Args, NumberRef } from '../phrases/values.ts';
 
 /** One card as it lies at the start. */
@@ -58,6 +58,8 @@ export interface MoveStep extends Origin {
   readonly open?: boolean;
   /** No note says this; it is how a condition on one choice is tried. */
   readonly only?: Only;
+  /** No note has this; a move made for one question, such as what a slip leads to, and done instead of the one named. */
+  readonly instead?: Move;
 }
 
 export type Times =
