@@ -36,7 +36,7 @@ export const bury = defineMove<BuryArgs>({
     ),
     phrase('(bury|lose) {count:topcards} [of {pile:pile}]', { gap: 'in the middle' }),
     phrase(
-      '(put|place|insert) {count:topcards} [of {pile:pile}] {gap=in the middle~somewhere in the middle~back in the middle|anywhere~back anywhere}',
+      '(put|place|insert|move|push) {count:topcards} [of {pile:pile}] {gap=in the middle~into the middle~somewhere in the middle~somewhere into the middle~back in the middle~back into the middle|anywhere~back anywhere}',
     ),
   ],
   defaults: { pile: 'packet' },

@@ -39,6 +39,7 @@ export const dealPiles = defineMove<DealPilesArgs>({
       `${DEAL} {into:many} {plural=hands|piles|heaps} of {each:number} [cards] [each] [from {pile:pile}] [{face=face up|face down}]`,
     ),
     phrase(`${DEAL} {into:many} {plural=hands|piles|heaps} [from {pile:pile}] [{face=face up|face down}]`),
+    phrase(`${DEAL} into {into:many} {plural=piles|heaps|hands} [in turn] [{face=face up|face down}]`),
     phrase(`${DEAL} ${PILE} {face=face up|face down} into {into:many} {plural=piles|heaps|hands} [in turn]`),
   ],
   defaults: { pile: 'packet' },

@@ -36,6 +36,9 @@ export const dealTurning = defineMove<DealTurningArgs>({
         from: 'first of each',
       },
     ),
+    phrase(
+      'deal (all of|all|) [the] cards [singly] into (a|one|a single) (pile|heap), (turning [over]|turning) every {every:nth} card [over]',
+    ),
     phrase('deal {pile:pile} [singly] (to|onto|on) {to:newpile}, turning every {every:nth} card [over]'),
     phrase(
       `deal {pile:pile} [singly] (to|onto|on) {to:newpile}, turning every {every:nth} card [over], ${FIRST}`,

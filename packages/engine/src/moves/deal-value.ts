@@ -22,10 +22,10 @@ export const dealValue = defineMove<DealValueArgs>({
   hands: 'deal',
   title: 'deal by a value',
   phrases: [
-    phrase(`deal as many cards as the value of {at:place} of {of:pile} ${WHERE}`),
-    phrase(`deal from the value of {at:place} of {of:pile} up to {upTo:number} ${WHERE}`),
+    phrase(`deal as many cards as the value of {at:place} [of {of:pile}] ${WHERE}`),
+    phrase(`deal from the value of {at:place} [of {of:pile}] up to {upTo:number} ${WHERE}`),
   ],
-  defaults: { pile: 'packet', to: 'table' },
+  defaults: { pile: 'packet', of: 'packet', to: 'table' },
   help: 'The value of a card is looked at, and so many cards are dealt singly; or the count goes on from the value up to ten, thirteen or another number, a card for each number said after it.',
   caution:
     'Say what courts count. Where the value is beyond the number that is counted up to, the performance cannot go on.',

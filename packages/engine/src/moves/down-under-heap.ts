@@ -15,6 +15,7 @@ export const downUnderHeap = defineMove<HeapArgs>({
   phrases: [
     phrase(`deal ${PILE} ${DOWN_UNDER} into a (pile|heap)`),
     phrase(`deal ${PILE} ${DOWN_UNDER} [to the table] until (none is|none are|no card is|no cards are) left`),
+    phrase(`${DOWN_UNDER} deal ${PILE} into a (pile|heap)`),
     phrase(`reorder ${PILE} by (a|an|) ${DOWN_UNDER} [deal]`),
   ],
   defaults: { pile: 'packet' },

@@ -37,6 +37,10 @@ export const downUnderDeal = defineMove<DownUnderArgs>({
     phrase(
       `deal ${PILE} ${DOWN_UNDER} [(to|onto) {to:newpile}] until [only] {left:number} (cards are left|cards remain|card is left|card remains)`,
     ),
+    phrase(
+      `${DOWN_UNDER} deal ${PILE} [(to|onto) {to:newpile}] until (one|only one) card (is left|remains)`,
+      { left: 1 },
+    ),
     phrase(`deal ${DOWN_UNDER} [(to|onto) {to:newpile}] until (one|only one) card (is left|remains)`, {
       left: 1,
     }),

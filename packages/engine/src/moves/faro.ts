@@ -38,9 +38,11 @@ export const faro = defineMove<FaroArgs>({
   hands: 'mix',
   title: 'out-faro, in-faro',
   phrases: [
-    phrase(`{way=out-faro|in-faro} [shuffle] ${PILE} [, the larger half {larger=on top|beneath~below}]`),
     phrase(
-      `(give ${PILE}|do|perform|make|) an {way=out-faro|in-faro} [shuffle] [, the larger half {larger=on top|beneath~below}]`,
+      `[perfect] {way=out-faro|in-faro} [shuffle] ${PILE} [, the larger half {larger=on top|beneath~below}]`,
+    ),
+    phrase(
+      `(give ${PILE}|do|perform|make|) (a|an) [perfect] {way=out-faro|in-faro} [shuffle] [, the larger half {larger=on top|beneath~below}]`,
     ),
     phrase(
       `weave ${PILE} perfectly, {way=out-faro~out~the top card stays on top~top card stays|in-faro~in~the top card goes second}`,

@@ -31,7 +31,7 @@ export function gathered(piles: readonly NumberedPile[], to: string): Action[] {
 const PRINTED =
   '{way=left on right~each onto the next~each on the next|right on left|in cyclic order|in any order}';
 const NOUN = '{plural=piles|heaps|hands}';
-const VERB = '(gather|collect|assemble|pick up|stack up)';
+const VERB = '(gather|collect|assemble|pick up|stack|stack up)';
 
 /** P30: piles gathered into one, the row counted from the left. */
 export const gather = defineMove<GatherArgs>({
@@ -41,6 +41,7 @@ export const gather = defineMove<GatherArgs>({
   title: 'gather piles',
   phrases: [
     phrase(`${VERB} [all] the ${NOUN} ${PRINTED} [into {to:newpile}]`),
+    phrase(`(pick|stack) [all] the ${NOUN} up ${PRINTED} [into {to:newpile}]`),
     phrase(`${VERB} [all] the ${NOUN} [into {to:newpile}]`, { way: 'in any order' }),
   ],
   defaults: { to: 'packet' },

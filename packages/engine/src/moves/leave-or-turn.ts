@@ -44,6 +44,11 @@ export const leaveOrTurn = defineMove<LeaveOrTurnArgs>({
         '[, (and lay|laying|and laying) each {lay=on top|beneath|on top or beneath~beneath or on top}]',
     ),
     phrase(
+      '(take|deal) ({pile:pile}|[all] the cards) off in {blocks:blocks}, ' +
+        '{each=leaving or turning~turning or leaving} each [pair|block|one]' +
+        '[, (and lay|laying|and laying) each {lay=on top|beneath|on top or beneath~beneath or on top}]',
+    ),
+    phrase(
       '(take|deal) {blocks:blocks} off the top, ' +
         '{each=leaving or turning~turning or leaving|turning|leaving or swapping~swapping or leaving|swapping|leaving, swapping or turning|leaving} each' +
         '[, (and lay|laying|and laying) each {lay=on top|beneath|on top or beneath~beneath or on top}]',

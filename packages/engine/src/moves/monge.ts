@@ -18,6 +18,7 @@ export const monge = defineMove<MongeArgs>({
   phrases: [
     phrase(`(Monge-shuffle|Monge) ${PILE} ${SECOND}`),
     phrase(`give ${PILE} a Monge [shuffle] ${SECOND}`),
+    phrase(`(over-and-under|over-under) shuffle ${PILE}`, { second: 'on top' }),
     phrase(`${PASS} over and under`, { second: 'on top' }),
     phrase(`${PASS} under and over`, { second: 'beneath' }),
   ],

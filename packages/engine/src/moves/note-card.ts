@@ -33,6 +33,14 @@ export const noteCard = defineMove<NoteCardArgs>({
       '(the spectator|they|) (notes|note|remembers|remember|looks at|look at|peeks at|peek at|thinks of|think of) any card [of {pile:pile}], call it {mark:newname}',
     ),
     phrase(
+      '(the spectator|they|) (notes|note|remembers|remember|looks at|look at|peeks at|peek at) {at:place} [of {pile:pile}]',
+      { mark: 'chosen' },
+    ),
+    phrase(
+      '(the spectator|they|) (notes|note|remembers|remember|looks at|look at|peeks at|peek at|thinks of|think of) any card [of {pile:pile}]',
+      { mark: 'chosen' },
+    ),
+    phrase(
       '(the spectator|they|) (notes|note|remembers|remember|looks at|look at|peeks at|peek at|thinks of|think of) (any|one) of {among:block} [of {pile:pile}], call it {mark:newname}',
     ),
   ],

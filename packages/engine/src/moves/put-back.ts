@@ -23,6 +23,8 @@ export const putBack = defineMove<PutBackArgs>({
       '(put|return) {pile:pile} [back] {gap=anywhere|in the middle~somewhere in the middle} (in|of|into) {onto:pile}',
     ),
     phrase('(insert|return) {pile:pile} (into|to) {onto:pile}', { gap: 'anywhere' }),
+    phrase('(return|insert|put back) {pile:pile} [anywhere]', { gap: 'anywhere', onto: 'packet' }),
+    phrase('put {pile:pile} back [anywhere]', { gap: 'anywhere', onto: 'packet' }),
   ],
   defaults: { onto: 'packet' },
   help: 'A card or a small pile is put back into another pile at any depth.',

@@ -16,6 +16,9 @@ export const putBeneath = defineMove<PutBeneathArgs>({
     phrase(
       '(put|place|drop|lay|replace|return) {pile:pile} (beneath|under|underneath|below|at the bottom of|on the bottom of) {under:pile}',
     ),
+    phrase('(put|place|drop|return) {pile:pile} [back] (beneath|underneath|at the bottom|on the bottom)', {
+      under: 'packet',
+    }),
   ],
   defaults: {},
   help: 'A pile goes as it is beneath another, which keeps its name.',

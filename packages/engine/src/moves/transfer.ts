@@ -60,6 +60,10 @@ export const transfer = defineMove<TransferArgs>({
       'move {count:cards} [{how=singly~one by one~one at a time|as a block~together~as one}] ' +
         '{way=from the top to the bottom|from the bottom to the top} [of {pile:pile}][, call (it|the number) {call:newname}]',
     ),
+    phrase(
+      'move {count:cards} {way=from the top to the bottom|from the bottom to the top} [of {pile:pile}] ' +
+        '{how=singly~one by one~one at a time|as a block~together~as one}',
+    ),
     phrase('(move|put|place|transfer|shift) {count:severaltop} [of {pile:pile}] (to|on) the bottom', {
       way: 'from the top to the bottom',
       how: 'as a block',

@@ -14,6 +14,7 @@ export const turnPacket = defineMove<TurnPacketArgs>({
   title: 'turn the packet over',
   phrases: [
     phrase('turn {pile:pile} over [{how=sideways|end over end}]'),
+    phrase('turn [whole] {pile:pile} {how=sideways|end over end~end for end}'),
     phrase('(turn over|flip|flip over) [whole] {pile:pile} [{how=sideways|end over end}]'),
     phrase('(turn|flip) [whole] {pile:pile} over [{how=sideways|end over end}]'),
   ],

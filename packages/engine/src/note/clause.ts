@@ -16,7 +16,7 @@ export const MOVE_LEXICON = new Lexicon<Move>(MOVES);
 /** What a sentence is read against. */
 export interface Context {
   readonly names: Names;
-  /** The pile that `it` means: the one the sentence before spoke of, if it spoke of one. */
+  /** What `it` or `them` means: the pile that the sentence before spoke of or put cards on, or the piles that it made, as `piles`. */
   readonly it: PileRef | null;
 }
 
@@ -142,7 +142,7 @@ function clauseOf(
     blind: manner.blind,
     may: manner.may,
     readings: it === null ? readings : [readingOfIt(it), ...readings],
-    after: { names, it: onlyPile(move, args) },
+    after: { names, it: onlyPile(move, args, brought.piles ?? []) },
     troubles,
     rivals: [],
   };
@@ -172,8 +172,11 @@ function readsFaces({ looks }: Move, args: Args): boolean {
   return looks !== undefined && (looks.attributes(args).length > 0 || looks.bits(args).includes('up'));
 }
 
-/** The one pile a sentence speaks of, for the next sentence's `it`. */
-function onlyPile(move: Move, args: Args): PileRef | null {
+/** The one pile a sentence speaks of, the one where it puts cards, or the piles it makes, for the next sentence's `it` or `them`. */
+function onlyPile(move: Move, args: Args, brought: readonly string[]): PileRef | null {
+  const own = blanksOfType(move.phrases, 'newpile').size > 0;
+  if (typeof args.plural === 'string' && !own) return args.plural;
+  if (own && brought.length === 1 && !brought[0].startsWith('~')) return brought[0];
   const piles = [...blanksOfType(move.phrases, 'pile')]
     .map((name) => args[name])
     .filter((pile) => pile !== undefined);

@@ -196,7 +196,9 @@ export function baseForms(word: string): string[] {
 export function asCommand(tokens: readonly Token[], verbs: ReadonlySet<string>): readonly Token[] | null {
   let changed = false;
   const plain = tokens.map((token, i) => {
-    const leads = i === 0 || tokens[i - 1].text === 'and' || tokens[i - 1].text === 'then';
+    // `They riffle shuffle`, `the spectator riffle shuffles`.
+    const leads =
+      i === 0 || tokens[i - 1].text === 'and' || tokens[i - 1].text === 'then' || token.text === 'shuffles';
     if (!leads || token.quoted) return token;
     const base = baseForms(token.text).find((form) => verbs.has(form));
     if (base === undefined) return token;

@@ -62,6 +62,15 @@ export const stack = defineBlank<readonly PileRef[]>({
       wrong ??= reading.trouble;
       if (list.length > 1)
         readings.unshift({ value: [...list], next, ...(wrong === undefined ? {} : { trouble: wrong }) });
+      // `Put the table back on top` is on the packet.
+      const back = tokens[next]?.text === 'back' ? next + 1 : next;
+      const isOnTop = tokens[back]?.text === 'on' && tokens[back + 1]?.text === 'top';
+      if (isOnTop && tokens[back + 2]?.text !== 'of' && names.piles.includes('packet'))
+        readings.unshift({
+          value: [...list, 'packet'],
+          next: back + 2,
+          ...(wrong === undefined ? {} : { trouble: wrong }),
+        });
       const on = tokens[next]?.text;
       if (on !== 'on' && on !== 'onto') break;
       next += tokens[next + 1]?.text === 'top' && tokens[next + 2]?.text === 'of' ? 3 : 1;
