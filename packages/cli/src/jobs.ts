@@ -22,9 +22,11 @@ import {
   type SlipRow,
   type Trouble,
 } from '@foregone/engine';
+import { doInsightJob, type InsightAnswers, type InsightJob } from './insight-jobs.ts';
 
 /** What may take long, as plain data in and out, so that another thread can do it. */
 export type Job =
+  | InsightJob
   | { readonly job: 'check'; readonly text: string; readonly limits: JobLimits; readonly certify: boolean }
   | { readonly job: 'moments'; readonly text: string; readonly limits: JobLimits }
   | {
@@ -62,7 +64,7 @@ export interface ExportJobOptions {
   readonly work: number;
 }
 
-export interface Answers {
+export interface Answers extends InsightAnswers {
   readonly check: { readonly report: Report; readonly certificate: Result<Certificate, Trouble> | null };
   readonly moments: { readonly report: Report; readonly moments: Result<SentenceMoments[], Trouble> };
   readonly freedom: {
@@ -129,6 +131,8 @@ export function doJob(job: Job, goOn: (spent: number) => boolean): Answers[Job['
       return exported(job.text, job.options, goOn);
     case 'recheck':
       return recheckCertificate(job.json, { work: job.work, goOn });
+    default:
+      return doInsightJob(job, goOn);
   }
 }
 

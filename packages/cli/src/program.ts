@@ -5,6 +5,7 @@ import { certify } from './commands/certify.ts';
 import { exportFor } from './commands/export.ts';
 import { format } from './commands/format.ts';
 import { freedom } from './commands/freedom.ts';
+import { mixing } from './commands/mixing.ts';
 import { moments } from './commands/moments.ts';
 import { play } from './commands/play.ts';
 import { prove } from './commands/prove.ts';
@@ -12,6 +13,9 @@ import { readings } from './commands/readings.ts';
 import { recheck } from './commands/recheck.ts';
 import { endings, moves } from './commands/reference.ts';
 import { slips } from './commands/slips.ts';
+import { same } from './commands/same.ts';
+import { setUp } from './commands/setup.ts';
+import { sizes } from './commands/sizes.ts';
 import { EXIT } from './exit-codes.ts';
 import type { JobLimits } from './jobs.ts';
 import type { Terminal } from './terminal.ts';
@@ -115,6 +119,69 @@ export async function program(parameters: readonly string[], terminal: Terminal)
       const { json = false, at, slip } = options;
       code = await after(file, { json, at, slip, limits: limitsOf(options) }, terminal);
     });
+  limited(
+    add('setup', 'what the start must satisfy; a set-up among the cards at hand; the fault of a packet'),
+  )
+    .argument('<file>', 'a note')
+    .option('--from <cards>', "cards at hand: 'full pack', 'A-8 of hearts, A-8 of spades'")
+    .option('--check <cards>', "cards as they lie, from the top: 'QH 6C 3D 8S'")
+    .option('--json', 'one JSON object')
+    .action(
+      async (file: string, options: LimitOptions & { json?: boolean; from?: string; check?: string }) => {
+        const { json = false, from, check } = options;
+        code = await setUp(file, { json, from, check, limits: limitsOf(options) }, terminal);
+      },
+    );
+  limited(add('sizes', 'the same routine at every number of cards that its set-up can be written for'))
+    .argument('<file>', 'a note')
+    .option('--least <n>', 'from this number of cards on', atLeast(1))
+    .option('--most <n>', 'up to this number of cards', atLeast(1))
+    .option('--keep-numbers', 'numbers of the ending stay as they are written')
+    .option('--json', 'one JSON object')
+    .action(
+      async (
+        file: string,
+        options: LimitOptions & { json?: boolean; least?: number; most?: number; keepNumbers?: boolean },
+      ) => {
+        const { json = false, keepNumbers = false, least, most } = options;
+        code = await sizes(file, { json, keepNumbers, least, most, limits: limitsOf(options) }, terminal);
+      },
+    );
+  limited(add('mixing', 'how mixed the cards are at the end, and how mixed they look'))
+    .argument('<file>', 'a note')
+    .option('--runs <n>', 'random performances', atLeast(1))
+    .option('--seed <n>', 'another number gives other performances', atLeast(0))
+    .option('--json', 'one JSON object')
+    .action(
+      async (file: string, options: LimitOptions & { json?: boolean; runs?: number; seed?: number }) => {
+        const { json = false, runs, seed, tables } = options;
+        code = await mixing(file, { json, runs, seed, states: tables, limits: limitsOf(options) }, terminal);
+      },
+    );
+  limited(
+    add('same', 'whether two routines rest on the same; or one of them in other relations of the cards'),
+  )
+    .argument('<file>', 'a note')
+    .argument('[other]', 'another note; without it the relations that the cards at hand offer are tried')
+    .option(
+      '--from <cards>',
+      "cards at hand for other relations (a full pack): 'A-8 of hearts, A-8 of spades'",
+    )
+    .option('--json', 'one JSON object')
+    .action(
+      async (
+        file: string,
+        other: string | undefined,
+        options: LimitOptions & { json?: boolean; from?: string },
+      ) => {
+        const { json = false, from } = options;
+        if (other !== undefined && from !== undefined) {
+          terminal.err('--from is for one note in other relations, not for two notes.\n');
+          return;
+        }
+        code = await same(file, other, { json, from, limits: limitsOf(options) }, terminal);
+      },
+    );
   limited(add('certify', 'prove a note and write its certificate'))
     .argument('<file>', 'a note')
     .option('-o, --output <file>', 'where to write it', '-')

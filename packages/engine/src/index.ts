@@ -80,6 +80,14 @@ export {
   type PlacesData,
   type RifflesData,
 } from './report/mixing-report.ts';
+export {
+  sameReport,
+  type ChainLink,
+  type NameData,
+  type SameReport,
+  type SameVerdict,
+} from './report/same-report.ts';
+export { swapsReport, type SwapData, type SwapsReport } from './report/swaps-report.ts';
 export { wordingOf } from './report/wording.ts';
 export { counted, grouped } from './report/words.ts';
 export type { AfterReport, AfterSentence } from './report/after-report.ts';

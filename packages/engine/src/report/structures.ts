@@ -20,6 +20,10 @@ export interface StructureData {
   readonly trade: string;
   readonly name: string;
   readonly words: string;
+  /** In what: `colour`, `facing with colour`. */
+  readonly relation: string;
+  /** The same for structures that are the same but for the relation and the size of the piles. */
+  readonly kind: string;
   readonly piles: readonly string[];
   readonly picture: Picture;
   readonly svg: string;
@@ -195,7 +199,8 @@ function locationsAfter(graph: Graph, location: Location): Location[] {
   return [...ends].map((id) => graph.locations[id]);
 }
 
-function structureData({ trade, name, words, piles, pattern, ring }: Found, layout: Layout): StructureData {
+function structureData(found: Found, layout: Layout): StructureData {
+  const { trade, name, words, relation, piles, pattern, ring } = found;
   const picture = pictureOf(
     pattern,
     piles.map((pile) => ({ name: pile, cards: sizeOf(layout, pile) })),
@@ -206,8 +211,17 @@ function structureData({ trade, name, words, piles, pattern, ring }: Found, layo
     trade,
     name,
     words: several ? `in ${piles[0]}, ${words}` : words,
+    relation,
+    kind: kindOf(found),
     piles,
     picture,
     svg: svgOf(picture),
   };
+}
+
+/** Which form it is, whatever it is about: a mirror going round is one wherever its axis lies. */
+function kindOf({ form, variant, trade, subject, pattern }: Found): string {
+  const which = form === 'cyclic-mirror' || form === 'residue' ? variant.replace(/^\d+ ?/, '') : variant;
+  const is = pattern.of === 'count' ? subject.replace(/ .*/, '') : '';
+  return [form, trade, which.trim(), is].join('|');
 }

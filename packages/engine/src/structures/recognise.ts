@@ -11,6 +11,8 @@ export interface Found {
   readonly variant: string;
   readonly trade: string;
   readonly subject: string;
+  /** In what: `colour`, `facing`. */
+  readonly relation: string;
   readonly piles: readonly string[];
   /** Two or three words for margins. */
   readonly name: string;
@@ -102,6 +104,7 @@ function test(
     variant: variant.key,
     trade: subject.joinsFacing ? (JOINED[form.id] ?? form.trade) : form.trade,
     subject: subject.id,
+    relation: subject.words.noun,
     piles: names,
     name: form.name(subject),
     words: variant.say(subject, value, names),
