@@ -1,4 +1,4 @@
-function noteOf(setUp: string, working: string, ...endings: readonly string[]): string {
+export function noteOf(setUp: string, working: string, ...endings: readonly string[]): string {
   const lines = setUp.includes(':') ? setUp : `packet: ${setUp}`;
   return `## Set-up\n\n- ${lines}\n\n## Working\n\n${working.trim()}\n\n## Ending\n\n${endings.map((one) => `- ${one}`).join('\n')}\n`;
 }
