@@ -55,8 +55,14 @@ export async function setUp(path: string, options: SetUpOptions, terminal: Termi
     if (faults?.ok === true) drawFaults(faults.value, terminal);
   }
   if (problem !== undefined) terminal.err(`${problem}\n`);
-  if (failed !== undefined) return found?.ok === false ? EXIT.refuted : EXIT.undecided;
+  if (failed?.ok === false) return exitOfTrouble(failed.error.code);
   return faults?.ok === true && !faults.value.holds ? EXIT.refuted : EXIT.proved;
+}
+
+/** None there is, none was found, or the cards named make no sense. */
+function exitOfTrouble(code: string): number {
+  if (/^set-up-(none|too-few)/.test(code)) return EXIT.refuted;
+  return /^(set-up-not|budget)-/.test(code) ? EXIT.undecided : EXIT.usage;
 }
 
 function foundJson({ table, ...one }: FoundSetUpData): Record<string, unknown> {

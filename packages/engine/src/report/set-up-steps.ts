@@ -70,6 +70,7 @@ export function fromShuffled({ cards, hand, classOf }: FoundSetUp): StackingStep
   const name = (c: number): string => {
     const trait = nameTrait({ bits: [], of: (card) => (classOf(card) === c ? 1 : 0) }, hand);
     const names = [...new Set(hand.filter((card) => classOf(card) === c).map(shortName))];
+    if (names.length === 1) return names[0];
     return trait.many.startsWith('cards among') ? names.join(' or ') : trait.many;
   };
   const names = new Map(used.map((c) => [c, name(c)]));
