@@ -44,6 +44,7 @@ export function* candidatesFor(layout: Layout): Generator<Candidate> {
   const known = new Set<string>();
   const made = new Rearrangements();
   const gatherings = new Map<string, readonly Filling[]>();
+  const fillings = new Map<string, readonly Filling[]>();
   const candidate = (parts: readonly Filling[]): Candidate | null => {
     const text = parts.map(({ text: one }) => one.replace(/\.$/, '')).join('; ') + '.';
     if (known.has(text)) return null;
@@ -63,7 +64,8 @@ export function* candidatesFor(layout: Layout): Generator<Candidate> {
           if (one !== null) yield one;
         } else if (isDealt(filling, after)) {
           let seconds = gatherings.get(key);
-          if (seconds === undefined) gatherings.set(key, (seconds = gatheringsOf(after, goal, made.bits)));
+          if (seconds === undefined)
+            gatherings.set(key, (seconds = gatheringsOf(after, goal, made.bits, fillings)));
           for (const second of seconds) {
             const two = candidate([filling, second]);
             if (two !== null) yield two;
@@ -74,14 +76,23 @@ export function* candidatesFor(layout: Layout): Generator<Candidate> {
 }
 
 /** Gatherings that bring the piles back. What they gather was dealt without a number being named, so they can be tried by themselves. */
-function gatheringsOf(layout: Layout, goal: string, bits: BitKinds): Filling[] {
-  return MOVES.filter(({ hands, looks }) => hands === 'gather' && looks === undefined)
-    .flatMap((move) => fill(move, layout))
-    .filter(({ step }) => {
-      const end = plainEndOf(step, layout, bits);
-      return end !== null && layoutKey(end) === goal;
-    });
+function gatheringsOf(
+  layout: Layout,
+  goal: string,
+  bits: BitKinds,
+  fillings: Map<string, readonly Filling[]>,
+): Filling[] {
+  // What makes sense in a blank depends on no more.
+  const key = `${layout.names.join()}/${Math.max(...layout.sizes)}`;
+  let all = fillings.get(key);
+  if (all === undefined) fillings.set(key, (all = GATHERINGS.flatMap((move) => fill(move, layout))));
+  return all.filter(({ step }) => {
+    const end = plainEndOf(step, layout, bits);
+    return end !== null && layoutKey(end) === goal;
+  });
 }
+
+const GATHERINGS = MOVES.filter(({ hands, looks }) => hands === 'gather' && looks === undefined);
 
 const NO_NUMBERS = {};
 const LONGEST = 600;

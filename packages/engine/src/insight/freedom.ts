@@ -11,7 +11,7 @@ import { CandidateBook } from './candidates.ts';
 import { SAFE, unsettled, type FreedomRow, type Judged } from './freedom-row.ts';
 import { judgeGraph } from './judge-graph.ts';
 import { judgeWays } from './judge-ways.ts';
-import { isIdentity, Mix, wholeKey, type Whole } from './mix.ts';
+import { Mix } from './mix.ts';
 import { withSteps, type Place } from './places.ts';
 import { familiesOf, probedGraph, type Family, type Probed } from './probed.ts';
 import { ALL_OPS, Closed } from './spaces.ts';
@@ -79,15 +79,17 @@ export class Freedom {
     const layouts = this.layoutsAt(place);
     if (layouts.length === 0) return;
     const seen = new Set<string>();
+    const bits = this.relevantBits();
     for (const { text, steps, hands, mix } of CandidateBook.for(layouts[0]).all()) {
       const mixes = mixesFor(steps, mix, layouts);
       if (mixes === null) continue;
-      const key = this.sameness(mix);
+      const key = mix.sameness(bits);
       if (key !== null) {
         if (key === '' || seen.has(key)) continue;
         seen.add(key);
       }
       const judged = this.judge(place, steps, mixes);
+      mix.tidy();
       if (judged !== null) yield { text, steps, hands, ...judged };
     }
   }
@@ -119,16 +121,6 @@ export class Freedom {
       found.set(layoutKey(layout), layout);
     }
     return [...found.values()];
-  }
-
-  /** What a mix does in all its ways, as far as the sentences can tell; empty for one that does nothing, null where it is too much. */
-  private sameness(mix: Mix): string | null {
-    const ways = mix.ways();
-    if (ways === null) return null;
-    if (ways.every(isIdentity)) return '';
-    const mask = this.relevantBits();
-    const keys = new Set(ways.map((way) => wholeKey(masked(way, mask))));
-    return [...keys].sort((a, b) => (a < b ? -1 : 1)).join('/');
   }
 
   private relevantBits(): number {
@@ -216,8 +208,4 @@ function mixesFor(
     mixes.set(layoutKey(layout), other);
   }
   return mixes;
-}
-
-function masked({ from, ops }: Whole, mask: number): Whole {
-  return ops === null ? { from, ops } : { from, ops: ops.map((op) => (op & mask) >>> 0) };
 }

@@ -72,6 +72,8 @@ export class Mix {
   private ownGraph: Graph | undefined;
   /** What may be done at the moments that were passed on the way. */
   private readonly options = new Map<string, readonly Option[]>();
+  private readonly sampled = new Map<number, { found: (Whole | null)[]; more: Generator<Whole | null> }>();
+  private readonly alike = new Map<number, string | null>();
   private plainWay: Whole | null | undefined;
   private allWays: readonly Outcome[] | null | undefined;
   private whole: LittleGraph | Exclude<Fit, 'fits'> | undefined;
@@ -107,11 +109,39 @@ export class Mix {
     return this.allWays;
   }
 
+  /** What it does in all its ways to cards and to these bits; empty for a mix that does nothing, null where there are too many ways. */
+  sameness(bits: number): string | null {
+    let key = this.alike.get(bits);
+    if (key === undefined) this.alike.set(bits, (key = this.keyOfWays(bits)));
+    return key;
+  }
+
+  private keyOfWays(bits: number): string | null {
+    const ways = this.ways();
+    if (ways === null) return null;
+    if (ways.every(isIdentity)) return '';
+    const keys = new Set(ways.map((way) => wholeKey(way, bits)));
+    return [...keys].sort((a, b) => (a < b ? -1 : 1)).join('/');
+  }
+
   /**
    * Ways that begin with one option of the first decision, those that spoil things soonest first: followed plainly, then at random. One
    * that does not fit is null.
    */
   *samples(edge: Edge): Generator<Whole | null> {
+    let known = this.sampled.get(edge.id);
+    if (known === undefined) this.sampled.set(edge.id, (known = { found: [], more: this.sample(edge) }));
+    for (let i = 0; ; i++) {
+      if (i === known.found.length) {
+        const next = known.more.next();
+        if (next.done === true) return;
+        known.found.push(next.value);
+      }
+      yield known.found[i];
+    }
+  }
+
+  private *sample(edge: Edge): Generator<Whole | null> {
     const before = [...this.decision().prefix, edge];
     const random = seeded(7 + edge.id);
     const any = (n: number): number => Math.min(n - 1, Math.floor(random() * n));
@@ -120,6 +150,11 @@ export class Mix {
       const way = this.follow(edge.to, before, i === 0 ? () => 0 : any);
       if (way !== 'unending') yield way;
     }
+  }
+
+  /** Forgets what can be worked out again: a mix is asked about once at every place. */
+  tidy(): void {
+    this.options.clear();
   }
 
   /** The forced options before the first that leaves a choice, and the options there. */
@@ -277,9 +312,9 @@ export function isIdentity({ from, ops }: Whole): boolean {
   return from.every((old, slot) => old === slot) && (ops === null || ops.every((op) => op === 0));
 }
 
-/** The same for two mixes exactly when every card ends in the same place the same way. */
-export function wholeKey({ from, ops }: Whole): string {
+/** The same for two mixes exactly when every card ends in the same place the same way, as far as these bits tell. */
+export function wholeKey({ from, ops }: Whole, bits = 0xffffffff): string {
   let key = String.fromCharCode(...from);
-  if (ops !== null && ops.some((op) => op !== 0)) key += `|${ops.join()}`;
+  if (ops !== null && ops.some((op) => (op & bits) !== 0)) key += `|${ops.map((op) => op & bits).join()}`;
   return key;
 }

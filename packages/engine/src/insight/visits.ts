@@ -1,6 +1,7 @@
 import { echelonOver, type Echelon, type Vector } from '../base/echelon.ts';
 import type { Edge } from '../routine/graph.ts';
 import type { LittleGraph, Whole } from './mix.ts';
+import { passageFor, type Passage } from './passage.ts';
 import type { Family, Probed } from './probed.ts';
 
 /** An edge of a mix; `from` and `to` are its nodes. */
@@ -56,13 +57,12 @@ export class Visits {
   private readonly between: ReadonlySet<number>;
   private readonly into = new Map<number, Edge[]>();
   private readonly family: Family;
-  private readonly scratch: Vector;
+  private readonly passages = new Map<number, Passage>();
 
   constructor(probed: Probed, place: number, family: Family) {
     const { graph, region } = probed;
     const { kernel, have, need } = family;
     this.family = family;
-    this.scratch = kernel.zero();
     this.locations = probed.at[place];
     const own = new Set(this.locations);
     const behind = closure(this.locations, (id) => graph.waysFrom(id).edges.map((edge) => edge.to));
@@ -146,14 +146,12 @@ export class Visits {
    * condition for doing it at each visit.
    */
   stands(location: number, effect: Whole): boolean {
-    const { kernel } = this.family;
-    const rows = this.leaving.get(location) ?? [];
-    if (rows.length === 0) return true;
-    for (const table of this.arriving.get(location) ?? []) {
-      kernel.push(table, { effect } as Edge, this.scratch);
-      for (const row of rows) if (kernel.value(row, this.scratch) !== 0) return false;
+    let passage = this.passages.get(location);
+    if (passage === undefined) {
+      const [tables, rows] = [this.arriving.get(location) ?? [], this.leaving.get(location) ?? []];
+      this.passages.set(location, (passage = passageFor(this.family, tables, rows)));
     }
-    return true;
+    return passage.allows(effect);
   }
 
   /**
