@@ -113,7 +113,7 @@ function ofKind(claim: string, { state }: Args, cards: readonly Card[]): Kind[] 
   if (attributes === undefined) return [];
   const names =
     only.test === 'card'
-      ? ['value', 'suit', 'colour']
+      ? ['rank' in attributes ? 'rank' : 'value', 'suit', 'colour']
       : only.test === 'attribute' && only.attribute === 'suit'
         ? ['colour']
         : [];
