@@ -1,5 +1,6 @@
 import {
   afterMishap,
+  blame,
   certificateOf,
   check,
   compile,
@@ -11,6 +12,7 @@ import {
   smtOf,
   type AfterReport,
   type AlterationData,
+  type Blame,
   type Certificate,
   type FailureData,
   type FreedomReport,
@@ -80,6 +82,8 @@ export interface Answers extends InsightAnswers {
     /** Why nothing can be said. */
     readonly problem: Trouble | null;
     readonly rows: readonly SlipRow[];
+    /** What is to blame where a sentence can fail without any slip. */
+    readonly blamed: readonly Blame[];
   };
   /** Null only of a note that was not understood. */
   readonly after: { readonly report: Report; readonly after: Result<AfterReport, Trouble> | null };
@@ -170,9 +174,10 @@ function slipsFor({ text, at }: Extract<Job, { job: 'slips' }>, limits: Limits):
   const checked = check(text, limits);
   const { report } = checked;
   const found = slipsOf(checked, limits, at ?? undefined);
-  if (found === null) return { report, problem: null, rows: [] };
-  if (!found.ok) return { report, problem: found.error, rows: [] };
-  return { report, problem: null, rows: [...found.value] };
+  if (found === null) return { report, problem: null, rows: [], blamed: [] };
+  const blamed = at === null ? blame(checked, limits) : [];
+  if (!found.ok) return { report, problem: blamed.length > 0 ? null : found.error, rows: [], blamed };
+  return { report, problem: null, rows: [...found.value], blamed };
 }
 
 function exported(

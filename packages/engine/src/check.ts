@@ -15,6 +15,7 @@ import { DEFAULT_LIMITS, type Limits } from './proving/question.ts';
 import { readCertificate } from './recheck/read.ts';
 import { recheck } from './recheck/recheck.ts';
 import { afterReport, type AfterReport } from './report/after-report.ts';
+import { blameFor, type Blame } from './report/blame-report.ts';
 import { diagnosticData } from './report/diagnose.ts';
 import { FreedomDesk } from './report/freedom-desk.ts';
 import { makeReport } from './report/make-report.ts';
@@ -117,6 +118,14 @@ export function afterMishap(
   limits: Limits = DEFAULT_LIMITS,
 ): Result<AfterReport, Trouble> | null {
   return routine === undefined ? null : afterReport({ note, routine, limits, describe }, at, sentences);
+}
+
+/** What is to blame for each sentence that can fail: the step that loses it, what would save it, which choices make it likelier. */
+export function blame(
+  { compiled: { routine }, decision, text }: Checked,
+  limits: Limits = DEFAULT_LIMITS,
+): Blame[] {
+  return routine === undefined || decision === undefined ? [] : blameFor(routine, decision, text, limits);
 }
 
 /** SHA-256 of a text in UTF-8, hexadecimal. */

@@ -1,6 +1,7 @@
 // Public names, in the order of the flow: a note is read, decided, reported, played.
 export {
   afterMishap,
+  blame,
   certificateOf,
   check,
   freedom,
@@ -91,6 +92,7 @@ export { swapsReport, type SwapData, type SwapsReport } from './report/swaps-rep
 export { wordingOf } from './report/wording.ts';
 export { counted, grouped } from './report/words.ts';
 export type { AfterReport, AfterSentence } from './report/after-report.ts';
+export type { Blame, BlameCondition, BlameRaise } from './report/blame-report.ts';
 export type { LostData } from './report/lost.ts';
 export type { RemainsData, SlipRow, TableSlip, TableSlipWay } from './report/slips-data.ts';
 export { Stage, type Played, type StageNext } from './report/stage.ts';

@@ -4,6 +4,7 @@ import type { JobLimits } from '../jobs.ts';
 import { jsonText, performanceJson } from '../json.ts';
 import { runJob } from '../run-job.ts';
 import { shown } from '../render/diagnostics.ts';
+import { drawBlame } from '../render/blame.ts';
 import { drawPerformance } from '../render/performance.ts';
 import { drawRemains } from '../render/remains.ts';
 import { hang, wrap } from '../render/wrap.ts';
@@ -22,7 +23,7 @@ export async function slips(path: string, options: SlipsOptions, terminal: Termi
   const file = await fileOrCode(path, terminal);
   if (typeof file === 'number') return file;
   const { json, at, limits } = options;
-  const { report, problem, rows } = await runJob({
+  const { report, problem, rows, blamed } = await runJob({
     job: 'slips',
     text: file.text,
     limits,
@@ -40,15 +41,17 @@ export async function slips(path: string, options: SlipsOptions, terminal: Termi
         verdict,
         ...(problem === null ? {} : { problem: sayTrouble(problem) }),
         leftOut,
+        blame: blamed,
         slips: rows.map(rowJson),
       }),
     );
     return exitOf(verdict);
   }
-  if (rows.length === 0 && problem === null && report.verdict !== 'not understood')
+  if (rows.length === 0 && blamed.length === 0 && problem === null && report.verdict !== 'not understood')
     terminal.out(
       at === undefined ? 'No step can go wrong in a usual way.\n' : `No slip at step ${shown(at)}.\n`,
     );
+  for (const one of blamed) terminal.out(`${drawBlame(one, terminal)}\n`);
   const whole = at !== undefined;
   let step = '';
   rows.forEach((row, i) => {
