@@ -15,6 +15,7 @@ import { isConfirmed, orderTaken, readingOf } from './readings.ts';
 import { NO_NAMES } from './names.ts';
 import type { Print, TakenReading } from './outcome.ts';
 import type { OutlineItem } from './outline.ts';
+import { patterTroubles } from './patter.ts';
 import { readSetUp, type SetUpReading } from './setup.ts';
 import { setUpLines } from './set-up-lines.ts';
 import { readWorking } from './working.ts';
@@ -78,6 +79,7 @@ export function compileInside(note: Note, near = true): CompiledInside {
     ({ outline } = read);
     names = outcome.context.names;
     add(outcome.diagnostics);
+    add(patterTroubles(outline));
     const later = namedLater(note.text, note.working.range);
     outcome.unread.forEach((one, i) =>
       diagnostics.push(i < MOST_TOLD ? explain(one, near && i < MOST_SUGGESTED, later) : unexplained(one)),
@@ -107,7 +109,9 @@ export function compileInside(note: Note, near = true): CompiledInside {
   const readings = [...orders, ...taken].map(confirm);
   const open = readings.filter(({ confirmed }) => !confirmed);
   add(open.map((one) => readingOf(one, note.head.place)));
-  const told = withoutEchoes(inOrder(diagnostics), note.text).map((one) => withFixes(one, note.text, names.cards));
+  const told = withoutEchoes(inOrder(diagnostics), note.text).map((one) =>
+    withFixes(one, note.text, names.cards),
+  );
   const wrong = told.some(({ severity }) => severity === 'error');
   const compiled: Compiled =
     wrong || setUp === null

@@ -108,10 +108,12 @@ import { oneBranch } from './one-branch.ts';
 import { oneOfEachSize } from './one-of-each-size.ts';
 import { otherwiseAlone } from './otherwise-alone.ts';
 import { ownSecret } from './own-secret.ts';
+import { patterNotKept } from './patter-not-kept.ts';
 import { pileTwice } from './pile-twice.ts';
 import { readTwoWays } from './read-two-ways.ts';
 import { readingStopped } from './reading-stopped.ts';
 import { reading } from './reading.ts';
+import { restrictionUnsaid } from './restriction-unsaid.ts';
 import { rowsDoNotFit } from './rows-do-not-fit.ts';
 import { rowsNotStated } from './rows-not-stated.ts';
 import { ruleNeverEnds } from './rule-never-ends.ts';
@@ -324,10 +326,12 @@ export const MESSAGES: readonly Message[] = [
   oneOfEachSize,
   otherwiseAlone,
   ownSecret,
+  patterNotKept,
   pileTwice,
   readTwoWays,
   readingStopped,
   reading,
+  restrictionUnsaid,
   rowsDoNotFit,
   rowsNotStated,
   ruleNeverEnds,
