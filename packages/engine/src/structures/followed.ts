@@ -36,7 +36,25 @@ export function handledIn(graph: Graph, region: Region, starts: Starts): Handled
       (id) => graph.locations[id].layout.names.filter((name) => !name.startsWith('~')).length > 1,
     ),
     marks: graph.bits.names.filter((_, kind) => kind > 1 && isHandled(kind)),
+    named: namesIn([graph.routine.endings, graph.routine.steps]),
+    oddEnd: oddOne(starts),
   };
+}
+
+/** Cards that the sentences of the note call by name. */
+function namesIn(value: unknown): string[] {
+  if (Array.isArray(value)) return [...new Set(value.flatMap(namesIn))];
+  if (typeof value !== 'object' || value === null) return [];
+  if ('test' in value && value.test === 'card' && 'name' in value) return [String(value.name)];
+  return [...new Set(Object.values(value).flatMap(namesIn))];
+}
+
+/** The card that alone points its own way at the start, if there is one and which it is does not depend on what is left open. */
+function oddOne({ base }: Starts): Card | null {
+  const ends = Array.from(base.bits, (word) => (word >>> 1) & 1);
+  const turned = ends.filter((end) => end === 1).length;
+  if (turned !== 1 && turned !== ends.length - 1) return null;
+  return base.cards[ends.indexOf(turned === 1 ? 1 : 0)] ?? null;
 }
 
 /** Follows everything that structures are made of through a routine and says which structures are certain where. */
@@ -92,7 +110,9 @@ export class Followed {
   vectorsAt(location: number, subject: Subject): ReturnType<typeof fromTables> | null {
     const all = this.tracksOf(subject).map(({ problem, kernel, have }) => {
       const tables = (have.at[location] ?? []).map((i): Vector => have.tables.vector(i));
-      return fromTables(problem, kernel, tables);
+      const readings =
+        subject.is === 'two cards' ? problem.space.measures : problem.space.measures.slice(0, 1);
+      return fromTables(problem, kernel, tables, readings);
     });
     const [first] = all;
     return first === undefined ? null : { ...first, list: all.flatMap(({ list }) => list) };
@@ -107,11 +127,12 @@ export class Followed {
   private follow(subject: Subject): Track[] {
     const { graph, region, starts } = this;
     // A question for linear algebra has equations; only its columns matter here.
-    const equations = subject.measures.map((measure) => ({
-      terms: [{ slot: 0, coef: 1, measure }],
-      total: 0,
-      p: subject.p,
-    }));
+    const terms = subject.measures.map((measure, slot) => ({ slot, coef: 1, measure }));
+    const { p } = subject;
+    const equations =
+      subject.is === 'two cards'
+        ? [{ terms, total: 0, p }]
+        : terms.map((term) => ({ terms: [{ ...term, slot: 0 }], total: 0, p }));
     const budget = new Budget(this.limits.work, this.limits.goOn);
     return problemsOf(graph, starts.universe, region.ops, [{ exit: graph.start, equations }]).map(
       (problem) => {

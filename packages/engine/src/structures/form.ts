@@ -12,6 +12,15 @@ export type Pattern =
   | { readonly of: 'same sum'; readonly groups: readonly (readonly number[])[] }
   /** Each second number is so much more than its first, counted round modulo the field; any step. */
   | { readonly of: 'same step'; readonly pairs: readonly Pair[] }
+  /** The numbers of some cards add up to as much as those of others, group by group. */
+  | {
+      readonly of: 'balanced';
+      readonly groups: readonly { readonly plus: readonly number[]; readonly minus: readonly number[] }[];
+    }
+  /** Of each group of cards so many are such, odd or even. */
+  | { readonly of: 'parity'; readonly groups: readonly (readonly number[])[]; readonly odd: 0 | 1 }
+  /** The numbers of all these cards come to something, whatever it is. */
+  | { readonly of: 'total'; readonly places: readonly number[] }
   /** So many of the cards at these places are such, less those at the others; whatever number that is. */
   | { readonly of: 'count'; readonly plus: readonly number[]; readonly minus: readonly number[] };
 
@@ -35,6 +44,8 @@ export interface Form {
   readonly name: (subject: Subject) => string;
   /** How many piles it is about. */
   readonly piles: 1 | 2;
+  /** Only said where the pile is all there is on the table. */
+  readonly whole?: boolean;
   /** Which subjects it can be said of. */
   readonly fits: (subject: Subject) => boolean;
   /**

@@ -5,10 +5,10 @@ import type { Graph } from '../routine/graph.ts';
 import type { Reading } from './slot-vectors.ts';
 import type { Subject } from './subject.ts';
 
-/** What a measure of a sentence's equations is about, and how it is read off the columns. */
+/** What measures of a sentence's equations are about, and how they are read off the columns: one reading, two for two cards. */
 export interface Matched {
   readonly subject: Subject;
-  readonly reading: Reading;
+  readonly readings: readonly Reading[];
 }
 
 /** A function as its values on every card in every setting of the bits `up` and `end` and of marks that it looks at. */
@@ -52,9 +52,31 @@ export function matched(
     const subject = subjects
       .map((one) => sameSubject(one, own, problem.p, cards, bits))
       .find((one) => one !== null);
-    if (subject !== undefined) found.push({ subject, reading });
+    if (subject !== undefined) found.push({ subject, readings: [reading] });
   });
-  return found;
+  return [...found, ...twoCards(members, problem, cards, subjects, bits)];
+}
+
+/** Two cards of which both are among what the equations measure. */
+function twoCards(
+  members: readonly (readonly Values[])[],
+  { p, space }: Problem,
+  cards: readonly Card[],
+  subjects: readonly Subject[],
+  bits: readonly string[],
+): Matched[] {
+  const [own] = members;
+  if (members.length !== 1) return [];
+  return subjects.flatMap((subject): Matched[] => {
+    if (subject.is !== 'two cards') return [];
+    if (subject.measures.some((measure) => measure.bits.some((bit) => !bits.includes(bit)))) return [];
+    const at = subject.measures.map((measure) => {
+      const wanted = valuesOf(cards, bits, (card, bit) => measure.of(card, bit)).join();
+      return own.findIndex((values) => values.join() === wanted);
+    });
+    if (at.some((i) => i < 0)) return [];
+    return [{ subject: { ...subject, p }, readings: at.map((i) => space.measures[i]) }];
+  });
 }
 
 function sameSubject(
@@ -83,12 +105,19 @@ function sameSubject(
       // "One of each" makes sense only where each value has a measure of its own.
       return isEach ? subject : { ...subject, measures: subject.measures.slice(0, 2) };
     }
-    case 'number':
-    case 'count': {
-      // A field in which sums of two numbers are what they are; counts are looked at one by one.
-      const least = subject.is === 'number' ? 2 * Math.max(...measures[0]) : 2;
-      return own.length === 1 && p > least && isSame(own[0], measures[0]) ? { ...subject, p } : null;
+    case 'one off': {
+      const opposite = measures[0].map((value) => 1 - value);
+      return p === 2 && own.length === 1 && (isSame(own[0], measures[0]) || isSame(own[0], opposite))
+        ? subject
+        : null;
     }
+    case 'number':
+    case 'count':
+      // What a sum is in whole numbers is looked at one by one.
+      return own.length === 1 && p > 2 && isSame(own[0], measures[0]) ? { ...subject, p } : null;
+    case 'total':
+    case 'two cards':
+      return null;
     case 'steps':
       return own.length === 1 && p === subject.p && isSame(own[0], measures[0]) ? subject : null;
   }

@@ -31,10 +31,10 @@ export function neededStructures(
   if (rows.length === 0) return { found: [], rest: [], isAll: true };
   const told = echelonOver(problem.p, problem.width);
   const found: Found[] = [];
-  for (const { subject, reading } of matched(problem, graph, cards, subjects))
-    for (const one of recognise(fromNeed(problem, rows, reading), layout, subject)) {
+  for (const { subject, readings } of matched(problem, graph, cards, subjects))
+    for (const one of recognise(fromNeed(problem, rows, readings), layout, subject)) {
       let isNew = false;
-      for (const row of one.rows) if (told.insert(asProblemRow(row, problem, reading))) isNew = true;
+      for (const row of one.rows) if (told.insert(asProblemRow(row, problem, readings))) isNew = true;
       if (isNew) found.push(one);
     }
   const rest = rows.filter((row) => insertDense(told, row, problem.p));
@@ -42,12 +42,15 @@ export function neededStructures(
 }
 
 /** A structure's equation in the columns of the problem. */
-function asProblemRow({ weights, total }: SlotRow, problem: Problem, { columns, constant }: Reading): Vector {
+function asProblemRow({ weights, total }: SlotRow, problem: Problem, readings: readonly Reading[]): Vector {
   const { p, d, m, width } = problem;
   const dense = new Array<number>(width).fill(0);
   const fixed = width - m;
+  const slots = fixed / d;
   let rest = -total;
-  for (const [slot, coef] of weights) {
+  for (const [at, coef] of weights) {
+    const slot = at % slots;
+    const { columns, constant } = readings[Math.floor(at / slots)];
     columns.forEach((c, k) => (dense[slot * d + k] = (dense[slot * d + k] + coef * c) % p));
     rest += coef * constant;
   }

@@ -19,9 +19,14 @@ export function pictureOf(
   ring: boolean,
 ): Picture {
   const base = { piles, ring, arcs: [], blocks: [] };
+  const total = piles.reduce((sum, { cards }) => sum + cards, 0);
   switch (pattern.of) {
     case 'pairs':
-      return { ...base, arcs: pattern.pairs.map(([from, to]) => ({ from, to, relation: pattern.relation })) };
+      return {
+        ...base,
+        // Where two cards are followed, the places come twice.
+        arcs: pattern.pairs.map(([from, to]) => ({ from, to: to % total, relation: pattern.relation })),
+      };
     case 'same step':
       return { ...base, arcs: pattern.pairs.map(([from, to]) => ({ from, to, relation: 'step' as const })) };
     case 'same sum':
@@ -31,6 +36,22 @@ export function pictureOf(
       };
     case 'one of each':
       return { ...base, blocks: pattern.groups };
+    case 'balanced':
+      return {
+        ...base,
+        arcs: pattern.groups.flatMap(({ plus }) =>
+          plus.length === 2 ? [{ from: plus[0], to: plus[1], relation: 'sum' as const }] : [],
+        ),
+      };
+    case 'parity':
+      return {
+        ...base,
+        arcs: pattern.groups.flatMap((group) =>
+          group.slice(1).map((to) => ({ from: group[0], to, relation: 'step' as const })),
+        ),
+      };
+    case 'total':
+      return { ...base, blocks: [pattern.places] };
     case 'count':
       return { ...base, blocks: [pattern.plus, pattern.minus].filter((group) => group.length > 0) };
   }

@@ -51,9 +51,11 @@ export function structuresIn(vectors: SlotVectors, layout: Layout, subject: Subj
   if (vectors.list.length === 0) return [];
   const classes = classesOf(vectors);
   const piles = slotsOfPiles(layout);
+  const cards = layout.sizes.reduce((sum, size) => sum + size, 0);
   const all: Found[] = [];
   const look = (form: Form, some: readonly Pile[]): void => {
-    const slots = some.flatMap((pile) => pile.slots);
+    if (form.whole === true && some[0].slots.length < cards) return;
+    const slots = slotsFor(subject, some, cards);
     for (const variant of form.variants(some[0].slots.length, subject, some[1]?.slots.length ?? 0)) {
       const found = test(form, variant, vectors, classes, slots, some, subject);
       if (found !== null) all.push(found);
@@ -66,6 +68,12 @@ export function structuresIn(vectors: SlotVectors, layout: Layout, subject: Subj
       else if (piles.length <= MOST_PILES) for (const other of piles.slice(i + 1)) look(form, [pile, other]);
   }
   return all;
+}
+
+/** Two cards are read on every slot one after the other: the places of a pile come twice. */
+function slotsFor({ is }: Subject, piles: readonly Pile[], cards: number): readonly number[] {
+  const slots = piles.flatMap((pile) => pile.slots);
+  return is === 'two cards' ? [...slots, ...slots.map((slot) => slot + cards)] : slots;
 }
 
 // Two by two, more piles than this make more lines than anybody reads.
@@ -96,7 +104,7 @@ function test(
   subject: Subject,
 ): Found | null {
   const { pattern } = variant;
-  const value = valueOf(pattern, vectors, classes, slots);
+  const value = valueOf(pattern, vectors, classes, slots, subject);
   if (value === null) return null;
   const names = piles.map(({ name }) => name);
   return {
@@ -136,9 +144,16 @@ function valueOf(
   { list, p }: SlotVectors,
   { of, opposite }: SlotClasses,
   slots: readonly number[],
+  subject: Subject,
 ): number | null {
   switch (pattern.of) {
     case 'pairs': {
+      // That two cards are equally far apart where neither lies says nothing.
+      if (
+        subject.is === 'two cards' &&
+        list.every(({ values }) => pattern.pairs.every(([a]) => values[slots[a]] === 0))
+      )
+        return null;
       const other = pattern.relation === 'alike' ? of : opposite;
       return pattern.pairs.every(([a, b]) => of[slots[a]] === other[slots[b]]) ? 0 : null;
     }
@@ -148,11 +163,30 @@ function valueOf(
       )
         ? 0
         : null;
-    case 'same sum':
-      return common(
+    case 'same sum': {
+      const value = common(
         list.flatMap(({ values, one }) =>
           pattern.groups.map((group) => ({ sum: sum(group, values, slots), one })),
         ),
+        p,
+      );
+      return value === null ? null : wholeSum(value, pattern.groups[0].length, p, subject);
+    }
+    case 'balanced':
+      return pattern.groups.every(({ plus, minus }) =>
+        list.every(({ values }) => (sum(plus, values, slots) - sum(minus, values, slots)) % p === 0),
+      )
+        ? 0
+        : null;
+    case 'parity':
+      return pattern.groups.every((group) =>
+        list.every(({ values, one }) => (sum(group, values, slots) - pattern.odd * one) % p === 0),
+      )
+        ? 0
+        : null;
+    case 'total':
+      return common(
+        list.map(({ values, one }) => ({ sum: sum(pattern.places, values, slots), one })),
         p,
       );
     case 'same step':
@@ -176,6 +210,14 @@ function valueOf(
       return [value, value - p].find((k) => isWhole(k, pattern, p)) ?? null;
     }
   }
+}
+
+/** The one sum of so many numbers that is this in the field; null where there are several. */
+function wholeSum(value: number, size: number, p: number, { bounds }: Subject): number | null {
+  if (bounds === undefined) return value;
+  const [low, high] = bounds.map((bound) => bound * size);
+  const least = low + ((((value - low) % p) + p) % p);
+  return least <= high && least + p > high ? least : null;
 }
 
 /** Whether the equation says the same in whole numbers as in the field: no other count within reach is alike. */
@@ -218,7 +260,16 @@ function rowsOf(pattern: Pattern, value: number, p: number, slots: readonly numb
     case 'one of each':
       return pattern.groups.map((group) => ({ weights: at(group, 1), total: 1 }));
     case 'same sum':
-      return pattern.groups.map((group) => ({ weights: at(group, 1), total: value }));
+      return pattern.groups.map((group) => ({ weights: at(group, 1), total: value % p }));
+    case 'balanced':
+      return pattern.groups.map(({ plus, minus }) => ({
+        weights: [...at(plus, 1), ...at(minus, p - 1)],
+        total: 0,
+      }));
+    case 'parity':
+      return pattern.groups.map((group) => ({ weights: at(group, 1), total: pattern.odd }));
+    case 'total':
+      return [{ weights: at(pattern.places, 1), total: value }];
     case 'same step':
       return pattern.pairs.map(([a, b]) => ({ weights: [...at([b], 1), ...at([a], p - 1)], total: value }));
     case 'count':

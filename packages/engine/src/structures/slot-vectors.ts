@@ -17,22 +17,25 @@ export interface SlotVectors {
 /** How a measure is made of the columns of a problem. */
 export type Reading = Coordinates;
 
+/** With several readings all slots are read with the first, then all with the second. */
 function read(
   { p, d, m, width }: Problem,
-  { columns, constant }: Reading,
+  readings: readonly Reading[],
   vectors: readonly ((index: number) => number)[],
 ): SlotVectors {
   const slots = (width - m) / d;
   const list = vectors.map((entry) => {
     const one = entry(slots * d);
-    const values = Array.from({ length: slots }, (_, s) => {
-      let value = constant * one;
-      for (let k = 0; k < d; k++) value += columns[k] * entry(s * d + k);
-      return value % p;
-    });
+    const values = readings.flatMap(({ columns, constant }) =>
+      Array.from({ length: slots }, (_, s) => {
+        let value = constant * one;
+        for (let k = 0; k < d; k++) value += columns[k] * entry(s * d + k);
+        return value % p;
+      }),
+    );
     return { values, one };
   });
-  return { p, slots, list };
+  return { p, slots: slots * readings.length, list };
 }
 
 /**
@@ -43,11 +46,11 @@ export function fromTables(
   problem: Problem,
   kernel: Kernel,
   tables: readonly Vector[],
-  reading: Reading = problem.space.measures[0],
+  readings: readonly Reading[] = [problem.space.measures[0]],
 ): SlotVectors {
   return read(
     problem,
-    reading,
+    readings,
     tables.map((table) => (i: number) => kernel.entry(table, i)),
   );
 }
@@ -59,11 +62,11 @@ export function fromTables(
 export function fromNeed(
   problem: Problem,
   rows: readonly (readonly number[])[],
-  reading: Reading = problem.space.measures[0],
+  readings: readonly Reading[] = [problem.space.measures[0]],
 ): SlotVectors {
   return read(
     problem,
-    reading,
+    readings,
     nullspace(rows, problem.width, problem.p).map((row) => (i: number) => row[i]),
   );
 }

@@ -15,18 +15,23 @@ export interface SubjectWords {
 }
 
 /**
- * What is followed: a class with two or more values, a number (for sums, or for steps counted round), or how many cards are such. `measures` are 0 or 1 for classes, one
- * measure where there are two values, else one for each value.
+ * What is followed: a class with two or more values, a number (for sums, or for steps counted round), how many cards are such, what a
+ * total comes to, two cards and where they lie, or ends with one card taken out. `measures` are 0 or 1 for classes, one measure where
+ * there are two values, else one for each value; two for two cards.
  */
 export interface Subject {
   readonly id: string;
-  readonly is: 'class' | 'number' | 'steps' | 'count';
+  readonly is: 'class' | 'number' | 'steps' | 'count' | 'total' | 'two cards' | 'one off';
   readonly words: SubjectWords;
   readonly measures: readonly Measure[];
   /** The field: 2 for classes. */
   readonly p: number;
   /** True for facing joined to a class: two cards agree when they face alike exactly where their classes are alike. */
   readonly joinsFacing: boolean;
+  /** Least and greatest number, where it is one: sums are then known in a small field too. */
+  readonly bounds?: readonly [number, number];
+  /** Cards of a class with two values on which its measure is 1: `red cards`. */
+  readonly ones?: string;
 }
 
 /** Words for a class that is called by one noun. */

@@ -1,6 +1,7 @@
 import { primeAbove, isPrime } from '../base/echelon.ts';
 import type { Card } from '../cards/card.ts';
-import { binary, bitMeasure, indicator, numeric, xor } from '../claims/measures.ts';
+import { shortName } from '../cards/show.ts';
+import { among, binary, bitMeasure, indicator, isCardNumber, numeric, xor } from '../claims/measures.ts';
 import type { Measure } from '../claims/formula.ts';
 import { printKind } from '../phrases/blanks/kind.ts';
 import type { Kind } from '../phrases/values.ts';
@@ -11,6 +12,10 @@ export interface Handled {
   readonly up: boolean;
   readonly end: boolean;
   readonly marks: readonly string[];
+  /** Cards that sentences call by name. */
+  readonly named: readonly string[];
+  /** The card that alone points its own way at the start. */
+  readonly oddEnd: Card | null;
   /** Whether there are ever two piles. */
   readonly parts: boolean;
 }
@@ -41,13 +46,81 @@ export function subjectsFor(cards: readonly Card[], handled: Handled): Subject[]
       if (handled.parts && distinct.length === 2)
         subjects.push(partSubject(attribute, distinct[0] as string | number, cards));
     }
-    if (distinct.every((value) => typeof value === 'number'))
+    if (distinct.every((value) => typeof value === 'number')) {
       subjects.push(...numberSubjects(attribute, distinct));
+      if (handled.up) subjects.push(...upTotal(attribute, values as number[]));
+    }
   }
   if (handled.up) subjects.push(FACING, upCount(cards));
   if (handled.end) subjects.push(ENDS);
   for (const mark of handled.marks) subjects.push(markSubject(mark, cards));
+  const followed = singlesOf(cards, handled, attributes);
+  followed.forEach((one, i) => followed.slice(i + 1).forEach((other) => subjects.push(twoCards(one, other))));
+  if (handled.end) {
+    const { oddEnd } = handled;
+    const odd =
+      oddEnd === null ? [] : [{ words: `the ${shortName(oddEnd)}`, measure: isCardNumber(oddEnd.id) }];
+    for (const one of [...odd, ...followed]) subjects.push(oneOff(one));
+  }
   return subjects;
+}
+
+/** One card that is followed: by a mark, by name, or because it alone is of its kind. */
+interface Single {
+  readonly words: string;
+  readonly measure: Measure;
+}
+
+// More cards than that nobody keeps apart.
+const MOST_SINGLES = 4;
+
+function singlesOf(
+  cards: readonly Card[],
+  { marks, named }: Handled,
+  attributes: readonly string[],
+): readonly Single[] {
+  const found = new Map<string, Single>();
+  const add = (words: string, kind: Kind): void => {
+    const measure = indicator(kind);
+    if (!found.has(measure.id)) found.set(measure.id, { words, measure });
+  };
+  for (const mark of marks) add(`the ${mark} card`, { tests: [{ test: 'bit', bit: mark }] });
+  for (const name of named)
+    if (cards.filter((card) => card.name === name).length === 1)
+      add(`the ${name}`, { tests: [{ test: 'card', name }] });
+  for (const attribute of attributes) {
+    const values = cards.map((card) => card.attributes[attribute]);
+    const distinct = [...new Set(values)];
+    if (distinct.length > MOST_COUNTED) continue;
+    for (const value of distinct)
+      if (value !== undefined && values.filter((other) => other === value).length === 1) {
+        const kind: Kind = { tests: [{ test: 'attribute', attribute, values: [value] }] };
+        add(`the ${printKind(kind, 'one')}`, kind);
+      }
+  }
+  return [...found.values()].slice(0, MOST_SINGLES);
+}
+
+function twoCards(one: Single, other: Single): Subject {
+  return {
+    id: `${one.words} and ${other.words}`,
+    is: 'two cards',
+    words: { ...nounWords(`${one.words} and ${other.words}`), alike: one.words, opposite: other.words },
+    measures: [one.measure, other.measure],
+    p: 2,
+    joinsFacing: false,
+  };
+}
+
+function oneOff({ words, measure }: Single): Subject {
+  return {
+    id: `ends but for ${words}`,
+    is: 'one off',
+    words: { ...nounWords(words), alike: words },
+    measures: [xor(bitMeasure('end'), measure)],
+    p: 2,
+    joinsFacing: false,
+  };
 }
 
 function classSubject(
@@ -65,6 +138,9 @@ function classSubject(
         : values.map((value) => indicator({ tests: [{ test: 'attribute', attribute, values: [value] }] })),
     p: 2,
     joinsFacing: false,
+    ...(values.length === 2
+      ? { ones: printKind({ tests: [{ test: 'attribute', attribute, values: [values[1]] }] }, 'many') }
+      : {}),
   };
 }
 
@@ -91,10 +167,27 @@ function numberSubjects(attribute: string, values: readonly number[]): Subject[]
     measures: [numeric(attribute)],
     p: primeAbove(2 * most),
     joinsFacing: false,
+    bounds: [Math.min(...values), most],
   };
   const round = new Set(values).size;
   if (!isPrime(round) || round < 3 || most - Math.min(...values) !== round - 1) return [sums];
   return [sums, { ...sums, id: `steps of ${attribute}`, is: 'steps', p: round }];
+}
+
+/** What the face-up cards come to. */
+function upTotal(attribute: string, values: readonly number[]): Subject[] {
+  if (values.some((value) => !Number.isInteger(value) || value < 0)) return [];
+  const kind: Kind = { tests: [{ test: 'bit', bit: 'up' }] };
+  return [
+    {
+      id: `total ${attribute} up`,
+      is: 'total',
+      words: { ...nounWords(attribute), plural: `the face-up cards` },
+      measures: [among(kind, numeric(attribute))],
+      p: primeAbove(values.reduce((sum, value) => sum + value, 0)),
+      joinsFacing: false,
+    },
+  ];
 }
 
 const FACING: Subject = {
