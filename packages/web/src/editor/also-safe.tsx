@@ -1,6 +1,5 @@
 import type { FreedomRowData } from '@foregone/engine';
 import { useState } from 'react';
-import { Button } from '../ui/button.tsx';
 import type { SafeRows } from './desk.ts';
 import { sentenceFor, sorted } from './safe.ts';
 
@@ -47,7 +46,14 @@ export function AlsoSafe({ safe, instead, onPut, onShow, onTakeOut }: AlsoSafePr
       )}
       <div className="also-safe-groups">
         {groups.map(([hands, found]) => (
-          <Group key={hands} name={HANDS[hands]} rows={found} first={first} onPut={onPut} />
+          <Group
+            key={hands}
+            name={HANDS[hands]}
+            rows={found}
+            first={first}
+            wordOf={(row) => (row.status === 'safe' ? 'always' : row.words)}
+            onPress={(row) => onPut(sentenceFor(row))}
+          />
         ))}
       </div>
       {isAll && groups.length === 0 && <p>Nothing else is safe here.</p>}
@@ -55,28 +61,18 @@ export function AlsoSafe({ safe, instead, onPut, onShow, onTakeOut }: AlsoSafePr
       {ended !== '' && <p className="second">{ended}</p>}
       {others.length > 0 && (
         <details className="also-breaks">
-          <summary>Not safe here: {others.length}</summary>
-          <ul>
-            {others.map((row) => (
-              <li key={row.text} className="also-safe-row">
-                <span>{row.text.replace(/\.$/, '')}</span>
-                {row.status === 'undecided' ? (
-                  <i>not settled{row.words === '' ? '' : `: ${row.words}`}</i>
-                ) : (
-                  <i>
-                    {row.status === 'some' ? `${row.words} · ` : ''}
-                    <Button
-                      tone="brick"
-                      label={`Show how it breaks: ${row.text}`}
-                      onPress={() => onShow(row.text)}
-                    >
-                      show how it breaks
-                    </Button>
-                  </i>
-                )}
-              </li>
+          <summary>Not safe here: {others.reduce((sum, [, found]) => sum + found.length, 0)}</summary>
+          <div className="also-safe-groups">
+            {others.map(([hands, found]) => (
+              <Group
+                key={hands}
+                name={HANDS[hands]}
+                rows={found}
+                wordOf={(row) => (row.status === 'undecided' ? `not settled: ${row.words}` : breaks(row))}
+                onPress={(row) => onShow(row.text)}
+              />
             ))}
-          </ul>
+          </div>
         </details>
       )}
     </section>
@@ -89,11 +85,13 @@ const FEW = 4;
 interface GroupProps {
   readonly name: string;
   readonly rows: readonly FreedomRowData[];
-  readonly first: FreedomRowData | undefined;
-  readonly onPut: (sentence: string) => void;
+  /** The row that a key puts in. */
+  readonly first?: FreedomRowData | undefined;
+  readonly wordOf: (row: FreedomRowData) => string;
+  readonly onPress: (row: FreedomRowData) => void;
 }
 
-function Group({ name, rows, first, onPut }: GroupProps) {
+function Group({ name, rows, first, wordOf, onPress }: GroupProps) {
   const [isOpen, setIsOpen] = useState(false);
   const more = rows.length - FEW;
   return (
@@ -101,27 +99,28 @@ function Group({ name, rows, first, onPut }: GroupProps) {
       <h3>{name}</h3>
       <ul>
         {(isOpen ? rows : rows.slice(0, FEW)).map((row) => (
-          <li key={row.text}>
-            <button type="button" className="also-safe-row" onClick={() => onPut(sentenceFor(row))}>
-              <span>{sentenceFor(row).replace(/\.$/, '')}</span>
+          <li key={row.text} data-status={row.status}>
+            <button type="button" className="also-safe-row" onClick={() => onPress(row)}>
+              <span>{(sentenceFor(row) || row.text).replace(/\.$/, '')}</span>
               <i>
-                {row === first && <kbd>Ctrl+Enter</kbd>} {row.status === 'safe' ? 'always' : row.words}
+                {row === first && <kbd>Ctrl+Enter</kbd>} {wordOf(row)}
               </i>
             </button>
           </li>
         ))}
       </ul>
       {more > 0 && (
-        <Button
-          tone="quiet"
-          label={isOpen ? `Fewer: ${name}` : `${more} more: ${name}`}
-          onPress={() => setIsOpen(!isOpen)}
-        >
+        <button type="button" className="link also-more" onClick={() => setIsOpen(!isOpen)}>
           {isOpen ? 'fewer' : `${more} more`}
-        </Button>
+          <span className="said-only"> to {name.toLowerCase()}</span>
+        </button>
       )}
     </section>
   );
+}
+
+function breaks({ status, words }: FreedomRowData): string {
+  return status === 'some' ? `${words} · else it breaks: show` : 'breaks it: show';
 }
 
 function titleOf({ at: { step, isInstead } }: SafeRows): string {

@@ -9,11 +9,15 @@ interface HeadProps {
   /** True while the report speaks of an earlier text. */
   readonly isOld: boolean;
   readonly fault: string | undefined;
+  /** A step without which the note would always work; empty where none is known. */
+  readonly breaker: string;
+  /** Shows what would be safe in its place. */
+  readonly onMend: () => void;
   readonly onGo: (at: number) => void;
 }
 
 /** The title, and the verdict with how it was found, how much it covers and why. */
-export function Head({ title, report, isOld, fault, onGo }: HeadProps) {
+export function Head({ title, report, isOld, fault, breaker, onMend, onGo }: HeadProps) {
   return (
     <header className="note-head">
       <h1>{title === '' ? 'Untitled note' : title}</h1>
@@ -25,6 +29,14 @@ export function Head({ title, report, isOld, fault, onGo }: HeadProps) {
           {report === undefined ? '' : [...facts(report), ...(isOld ? ['checking …'] : [])].join(' · ')}
         </span>
       </div>
+      {breaker !== '' && (
+        <p className="note-mend">
+          <span>Step {breaker} is what breaks it.</span>
+          <button type="button" className="link" onClick={onMend}>
+            See what is safe instead
+          </button>
+        </p>
+      )}
       {fault !== undefined && <p className="brick">The engine has stumbled over this text: {fault}</p>}
       {report !== undefined && <Why report={report} onGo={onGo} />}
     </header>

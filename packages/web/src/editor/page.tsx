@@ -10,6 +10,7 @@ import { InHeader } from '../ui/header-slot.tsx';
 import { useKeys } from '../ui/keys.ts';
 import { say } from '../ui/live.tsx';
 import { notify } from '../ui/notices.tsx';
+import { prefersStillness } from '../ui/preferences.ts';
 import { SaveMark } from '../ui/save-mark.tsx';
 import { createEngine } from '../worker/client.ts';
 import { AlsoSafe } from './also-safe.tsx';
@@ -100,6 +101,15 @@ export function Page({ note }: { readonly note: NoteRecord }) {
     view.focus();
     say(`Put in: ${sentence}`);
   };
+  // Far below the step at the caret on a long page.
+  const show = (part: string) =>
+    view?.dom
+      .closest('.note-page')
+      ?.querySelector(part)
+      ?.scrollIntoView({
+        block: 'nearest',
+        behavior: prefersStillness() ? 'auto' : 'smooth',
+      });
   const broken = known.breaking?.text === text && known.breaking.row === row ? known.breaking : undefined;
 
   const format = async () => {
@@ -158,6 +168,8 @@ export function Page({ note }: { readonly note: NoteRecord }) {
               report={report}
               isOld={isOld}
               fault={known.fault}
+              breaker={safe?.at.isInstead === true ? (safe.at.step ?? '') : ''}
+              onMend={() => show('.also-safe')}
               onGo={go}
             />
             <div className="note-tools">
@@ -211,7 +223,10 @@ export function Page({ note }: { readonly note: NoteRecord }) {
             safe={safe}
             instead={safe.at.isInstead ? sentenceAt(text, safe.at.step) : ''}
             onPut={put}
-            onShow={(sentence) => setBreaking({ text, row: sentence })}
+            onShow={(sentence) => {
+              setBreaking({ text, row: sentence });
+              show('.lie');
+            }}
             onTakeOut={() => {
               if (view === undefined || safe.at.step === undefined) return;
               apply(view, removeStep(text, safe.at.step), 'delete.step');

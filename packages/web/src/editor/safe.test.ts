@@ -96,6 +96,6 @@ describe('rows', () => {
     expect(safe.map(([hands, rows]) => [hands, rows.map(({ text }) => text)])).toEqual([
       ['cut', ['Cut.', 'Cut anywhere.']],
     ]);
-    expect(others).toEqual([unsafe]);
+    expect(others).toEqual([['mix', [unsafe]]]);
   });
 });

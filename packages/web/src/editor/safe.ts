@@ -74,25 +74,32 @@ export function sentenceFor({ status, text, choices }: FreedomRowData): string {
   return status === 'some' ? (choices?.narrowed ?? '') : '';
 }
 
-/** Rows that can be put in, by what hands do, then those that cannot. */
+type Grouped = readonly (readonly [hands: FreedomRowData['hands'], rows: readonly FreedomRowData[]])[];
+
+/** By what hands do: rows that can be put in, and those that cannot. */
 export function sorted(rows: readonly FreedomRowData[]): {
-  readonly safe: readonly (readonly [hands: FreedomRowData['hands'], rows: readonly FreedomRowData[]])[];
-  readonly others: readonly FreedomRowData[];
+  readonly safe: Grouped;
+  readonly others: Grouped;
 } {
-  const groups = new Map<FreedomRowData['hands'], FreedomRowData[]>();
-  const others: FreedomRowData[] = [];
-  for (const row of rows) {
-    if (sentenceFor(row) === '') others.push(row);
-    else groups.set(row.hands, [...(groups.get(row.hands) ?? []), row]);
-  }
-  // What is safe whatever is chosen comes first, and of that the plainest.
-  const order = (row: FreedomRowData) => (row.status === 'safe' ? 0 : 1_000) + sentenceFor(row).length;
   return {
-    safe: [...groups].map(
-      ([hands, found]) => [hands, found.toSorted((a, b) => order(a) - order(b))] as const,
-    ),
-    others,
+    safe: grouped(rows.filter((row) => sentenceFor(row) !== '')),
+    others: grouped(rows.filter((row) => sentenceFor(row) === '')),
   };
+}
+
+const RANK = { safe: 0, some: 1, unsafe: 2, undecided: 3 } as const;
+
+/** What holds whatever is chosen comes first, and of what is alike the plainest. */
+function grouped(rows: readonly FreedomRowData[]): Grouped {
+  const groups = new Map<FreedomRowData['hands'], FreedomRowData[]>();
+  for (const row of rows) groups.set(row.hands, [...(groups.get(row.hands) ?? []), row]);
+  return [...groups].map(
+    ([hands, found]) =>
+      [
+        hands,
+        found.toSorted((a, b) => RANK[a.status] - RANK[b.status] || a.text.length - b.text.length),
+      ] as const,
+  );
 }
 
 /** The row that a key puts in: the first one on the page. */

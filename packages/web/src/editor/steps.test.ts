@@ -1,10 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import {
   applied,
+  endingsIn,
   insertEnding,
   insertStep,
   moveStep,
+  removeEnding,
   removeStep,
+  replaceEnding,
   replaceSentence,
   sectionAt,
   setPacket,
@@ -142,5 +145,16 @@ describe('the packet of a set-up', () => {
     ['', '## Set-up\n\n- packet: 10 cards\n\n'],
   ])('%#', (before, after) => {
     expect(put(before)).toBe(after);
+  });
+});
+
+describe('the sentences of an ending', () => {
+  const text = '## Ending\n\n- One card.\n* Two cards.\n\nWords.\n';
+  test('are found, replaced and taken out', () => {
+    const [one, two] = endingsIn(text);
+    expect([one!.sentence, two!.sentence]).toEqual(['One card.', 'Two cards.']);
+    expect(applied(text, replaceEnding(two!, 'Three.'))).toBe(text.replace('Two cards.', 'Three.'));
+    expect(applied(text, removeEnding(text, one!))).toBe('## Ending\n\n* Two cards.\n\nWords.\n');
+    expect(endingsIn('## Working\n- One.\n')).toEqual([]);
   });
 });

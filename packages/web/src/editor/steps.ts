@@ -195,6 +195,33 @@ export function insertEnding(text: string, sentence: string): TextChange {
   return { from: at, to: at, insert, caret: at + insert.trimEnd().length };
 }
 
+/** One sentence of the ending as it stands in the text. */
+export interface EndingPlace {
+  readonly sentence: string;
+  readonly from: number;
+  readonly to: number;
+}
+
+export function endingsIn(text: string): EndingPlace[] {
+  const section = sectionIn(text, 'ending');
+  if (section === undefined) return [];
+  return [...text.slice(section.from, section.to).matchAll(/^([ \t]*[-*+][ \t]+)(.*\S)[ \t]*$/gm)].map(
+    ({ index, 1: mark = '', 2: sentence = '' }) => {
+      const from = section.from + index + mark.length;
+      return { sentence, from, to: from + sentence.length };
+    },
+  );
+}
+
+export function replaceEnding({ from, to }: EndingPlace, sentence: string): TextChange {
+  return { from, to, insert: sentence, caret: from + sentence.length };
+}
+
+export function removeEnding(text: string, { from, to }: EndingPlace): TextChange {
+  const begin = lineStart(text, from);
+  return { from: begin, to: Math.min(text.length, lineEnd(text, to) + 1), insert: '', caret: begin };
+}
+
 /** Puts a line into the set-up: in the place of the packet's, or before the others. */
 export function setPacket(text: string, line: string): TextChange {
   const section = sectionIn(text, 'set-up');

@@ -64,7 +64,7 @@ function Back({ face }: { readonly face: CardFace | undefined }) {
       </g>
       <rect className="panel" x={8} y={8} width={54} height={84} rx={3} />
       <circle className="top-end" cx={35} cy={19} r={6.5} />
-      {face !== undefined && (
+      {face !== undefined && face.kind !== 'any' && (
         <g className="ghost" transform="translate(0 24)">
           <Index face={face} />
         </g>

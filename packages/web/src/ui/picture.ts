@@ -33,7 +33,7 @@ export function picturesOf(moment: MomentData, table: TableData | undefined): Pi
       const card = cards?.length === size ? cards[place] : undefined;
       return card === undefined ? 'unknown' : (markBy(trait, card) ?? 'unknown');
     });
-    const [certain, needed] = [tiesOf(have, pile), tiesOf(need, pile)];
+    const [certain, needed] = [tiesOf(have, pile, size), tiesOf(need, pile, size)];
     const blocks = needed.blocks.length > 0 ? needed.blocks : certain.blocks;
     const ring = goesRound(certain.arcs, size);
     return [{ pile, picture: { marks, have: certain.arcs, need: needed.arcs, ring, blocks } }];
@@ -58,7 +58,11 @@ function equationsIn(statements: readonly StatementData[]): EquationData[] {
 }
 
 /** Places that an equation ties together: two by an arc, a stretch of neighbours by a bracket, others by a chain of arcs. */
-function tiesOf(equations: readonly EquationData[], pile: string): { arcs: Arc[]; blocks: Arc[] } {
+function tiesOf(
+  equations: readonly EquationData[],
+  pile: string,
+  size: number,
+): { arcs: Arc[]; blocks: Arc[] } {
   const arcs = new Map<string, Arc>();
   const blocks = new Map<string, Arc>();
   const key = ({ from, to }: Arc) => `${from} ${to}`;
@@ -68,6 +72,8 @@ function tiesOf(equations: readonly EquationData[], pile: string): { arcs: Arc[]
     ].sort((a, b) => a - b);
     const [first = 0] = places;
     const last = places.at(-1) ?? first;
+    // Of all cards together a picture has nothing to tell.
+    if (places.length === size && size > 2) continue;
     if (places.length > 2 && last - first === places.length - 1) {
       const block = { from: first, to: last };
       blocks.set(key(block), block);

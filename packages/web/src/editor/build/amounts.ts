@@ -9,7 +9,16 @@ export interface AmountValue {
   readonly end: 'top' | 'bottom';
 }
 
-const TYPES = new Set(['amount', 'many', 'cards', 'topcards', 'block', 'severaltop', 'severalbottom']);
+const TYPES = new Set([
+  'amount',
+  'many',
+  'cards',
+  'topcards',
+  'block',
+  'severaltop',
+  'severalbottom',
+  'howmany',
+]);
 
 export const AMOUNT_START = 'exactly 2 4 top';
 
@@ -25,7 +34,9 @@ export function hasEnd(type: string): boolean {
 
 /** Ways that a blank of this type can be filled in. */
 export function waysFor(type: string): readonly AmountWay[] {
-  return type === 'severaltop' || type === 'severalbottom' ? ['exactly'] : AMOUNT_WAYS;
+  if (type === 'severaltop' || type === 'severalbottom') return ['exactly'];
+  // A claim that any number may be so claims nothing.
+  return type === 'howmany' ? AMOUNT_WAYS.filter((way) => way !== 'any') : AMOUNT_WAYS;
 }
 
 export function readAmount(text: string): AmountValue {
@@ -46,8 +57,9 @@ export function writeAmount({ way, n, to, end }: AmountValue): string {
 export function amountText(type: string, text: string): string {
   const { way, n, to, end } = readAmount(text);
   const place = type === 'severalbottom' ? 'bottom' : type === 'block' ? end : 'top';
-  const isPlaced = type !== 'amount' && type !== 'many' && type !== 'cards';
+  const isPlaced = !['amount', 'many', 'cards', 'howmany'].includes(type);
   if (way === 'exactly') {
+    if (type === 'howmany') return `exactly ${n}`;
     if (isPlaced) return n === 1 ? `the ${place} card` : `the ${place} ${n} cards`;
     return type === 'cards' ? `${n} ${n === 1 ? 'card' : 'cards'}` : String(n);
   }
@@ -60,7 +72,7 @@ export function amountText(type: string, text: string): string {
       ? `${n} to ${to}`
       : `${way} ${n}`;
   if (type === 'amount') return number;
-  if (type === 'many') return open ? `${number} of` : number;
+  if (type === 'many' || type === 'howmany') return open ? `${number} of` : number;
   const cards = `${number}${open ? ' of' : ''} cards`;
   return isPlaced ? `${cards} from the ${place}` : cards;
 }

@@ -3,13 +3,17 @@ import { Button } from '../../ui/button.tsx';
 import { Icon } from '../../ui/icons.tsx';
 import { say } from '../../ui/live.tsx';
 import {
+  endingsIn,
   insertEnding,
   insertStep,
   moveStep,
+  removeEnding,
   removeStep,
+  replaceEnding,
   replaceSentence,
   sectionIn,
   stepsIn,
+  type EndingPlace,
   type TextChange,
 } from '../steps.ts';
 import { CardsDialog } from './cards-dialog.tsx';
@@ -26,7 +30,8 @@ type Open =
   | { readonly for: 'before'; readonly number: string }
   | { readonly for: 'instead'; readonly number: string }
   | { readonly for: 'end' }
-  | { readonly for: 'ending' };
+  | { readonly for: 'ending' }
+  | { readonly for: 'other ending'; readonly place: EndingPlace };
 
 /** The words of the packet's line; empty where there is none. */
 function packetIn(text: string): string {
@@ -41,6 +46,7 @@ export function Builder({ text, piles, onChange, onGo }: BuilderProps) {
   const [picksCards, setPicksCards] = useState(false);
   const steps = stepsIn(text);
   const packet = packetIn(text);
+  const endings = endingsIn(text);
   const make = (change: TextChange | undefined, said: string) => {
     if (change === undefined) return;
     onChange(change);
@@ -114,6 +120,34 @@ export function Builder({ text, piles, onChange, onGo }: BuilderProps) {
         <Button tone="pencil" onPress={() => setOpen({ for: 'end' })}>
           Add a step
         </Button>
+      </div>
+      <h2>What is certain at the end</h2>
+      <ul>
+        {endings.map((place, index) => (
+          <li key={place.from} className="builder-step builder-ending">
+            <button type="button" className="link builder-sentence" onClick={() => onGo(place.from)}>
+              {place.sentence}
+            </button>
+            <span className="builder-tools">
+              <Button
+                tone="icon"
+                label={`Change ending ${index + 1}`}
+                onPress={() => setOpen({ for: 'other ending', place })}
+              >
+                <Icon name="pen" />
+              </Button>
+              <Button
+                tone="icon"
+                label={`Take ending ${index + 1} out`}
+                onPress={() => make(removeEnding(text, place), 'Ending taken out')}
+              >
+                <Icon name="bin" />
+              </Button>
+            </span>
+          </li>
+        ))}
+      </ul>
+      <div className="builder-more">
         <Button onPress={() => setOpen({ for: 'ending' })}>Add an ending</Button>
       </div>
       {picksCards && (
@@ -130,7 +164,7 @@ export function Builder({ text, piles, onChange, onGo }: BuilderProps) {
         <Palette
           text={text}
           piles={piles}
-          isEnding={open.for === 'ending'}
+          isEnding={open.for === 'ending' || open.for === 'other ending'}
           where={whereOf(open)}
           changeFor={(sentence) => {
             switch (open.for) {
@@ -142,6 +176,8 @@ export function Builder({ text, piles, onChange, onGo }: BuilderProps) {
                 return insertStep(text, sentence, undefined);
               case 'ending':
                 return insertEnding(text, sentence);
+              case 'other ending':
+                return replaceEnding(open.place, sentence);
             }
           }}
           onPut={(change) => {
@@ -165,5 +201,7 @@ function whereOf(open: Open): string {
       return 'as the last step';
     case 'ending':
       return 'under the ending';
+    case 'other ending':
+      return 'in its place';
   }
 }

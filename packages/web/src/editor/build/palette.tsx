@@ -4,7 +4,7 @@ import { Dialog, DialogActions } from '../../ui/dialog.tsx';
 import { applied, type TextChange } from '../steps.ts';
 import { catalogue, lookedFor, type Entry } from './catalogue.ts';
 import { FieldControl } from './field.tsx';
-import { fieldsOf, repeated, REPEATS, sentenceOf, type Filled } from './phrase-form.ts';
+import { fieldsOf, firstWording, repeated, REPEATS, sentenceOf, type Filled } from './phrase-form.ts';
 import { sayTrouble, useTrouble } from './use-trouble.ts';
 
 interface PaletteProps {
@@ -93,7 +93,7 @@ interface FormProps extends Pick<PaletteProps, 'text' | 'piles' | 'where' | 'cha
 }
 
 function Form({ entry, text, piles, where, changeFor, onBack, onPut }: FormProps) {
-  const [wording, setWording] = useState(0);
+  const [wording, setWording] = useState(() => firstWording(entry.phrases, entry.isEnding));
   const [filled, setFilled] = useState<Filled>({});
   const wordings = useId();
   const [repeat, setRepeat] = useState<(typeof REPEATS)[number]>('once');

@@ -1,7 +1,8 @@
 import { CLAIMS, compile, MOVES, read } from '@foregone/engine';
 import { describe, expect, test } from 'vitest';
+import { SAMPLES, type Part } from '../code/snippets.ts';
 import { AMOUNT_WAYS, amountText, readAmount, writeAmount } from './amounts.ts';
-import { fieldsOf, repeated, REPEATS, sentenceOf } from './phrase-form.ts';
+import { fieldsOf, firstWording, repeated, REPEATS, sentenceOf } from './phrase-form.ts';
 
 const noteWith = (step: string, ending: string) => `## Set-up
 - packet: full pack in any order, face down
@@ -36,9 +37,28 @@ describe('a sentence from controls', () => {
   test.each(CLAIMS.map((claim) => [claim.title, claim] as const))(
     '%s is understood as it is offered',
     (_, claim) => {
-      expect(errors(noteWith('Cut the packet.', sentenceOf(claim.phrases[0]!.parts, {})))).toEqual([]);
+      expect(
+        errors(
+          noteWith(
+            'Cut the packet.',
+            sentenceOf(claim.phrases[firstWording(claim.phrases, true)]!.parts, {}),
+          ),
+        ),
+      ).toEqual([]);
     },
   );
+
+  test('there is something to begin with for every kind of blank', () => {
+    const types = new Set<string>();
+    const walk = (parts: readonly Part[]) => {
+      for (const part of parts) {
+        if (part.part === 'blank') types.add(part.type);
+        if (part.part === 'optional' || part.part === 'either') part.ways.forEach(walk);
+      }
+    };
+    for (const { phrases } of [...MOVES, ...CLAIMS]) for (const { parts } of phrases) walk(parts);
+    expect([...types].filter((type) => SAMPLES[type] === undefined)).toEqual([]);
+  });
 
   test('what is filled in stands in the sentence', () => {
     expect(sentenceOf(cut, {})).toBe('Cut the packet.');
@@ -65,5 +85,8 @@ describe('a sentence from controls', () => {
     ]) {
       expect(errors(noteWith(sentence, 'Every card is face down.'))).toEqual([]);
     }
+    if (way === 'any') return;
+    const claim = `${amountText('howmany', at)} cards are face up.`;
+    expect(errors(noteWith('Cut the packet.', claim))).toEqual([]);
   });
 });

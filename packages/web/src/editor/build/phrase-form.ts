@@ -18,7 +18,14 @@ export interface Field {
 /** The fields of a phrase, those of parts that were added included. */
 export function fieldsOf(parts: readonly Part[], filled: Filled): Field[] {
   const seen = new Set<string>();
-  return walk(parts, filled, '', sampler(parts)).fields.filter(({ key }) => !seen.has(key) && seen.add(key));
+  const labels = new Map<string, number>();
+  return walk(parts, filled, '', sampler(parts))
+    .fields.filter(({ key }) => !seen.has(key) && seen.add(key))
+    .map((field) => {
+      const count = (labels.get(field.label) ?? 0) + 1;
+      labels.set(field.label, count);
+      return count === 1 ? field : { ...field, label: `${field.label} (${count})` };
+    });
 }
 
 /** The sentence as filled in, with its stop. */
@@ -38,6 +45,19 @@ export function repeated(sentence: string, often: (typeof REPEATS)[number]): str
   if (often === 'once') return sentence;
   const begun = `${often.slice(0, 1).toUpperCase()}${often.slice(1)}`;
   return `${begun}: ${sentence.slice(0, 1).toLowerCase()}${sentence.slice(1)}`;
+}
+
+/**
+ * The wording that is offered first: for a move the one it is printed in, for an ending the one that leaves most to fill in, as
+ * others only fix a number of it.
+ */
+export function firstWording(
+  phrases: readonly { readonly parts: readonly Part[] }[],
+  isEnding: boolean,
+): number {
+  if (!isEnding) return 0;
+  const blanks = phrases.map(({ parts }) => new Set(blanksIn(parts).split(' ')).size);
+  return blanks.indexOf(Math.max(...blanks));
 }
 
 interface Walked {
@@ -155,6 +175,7 @@ const LABELS: Readonly<Record<string, string>> = {
   newpile: 'onto which pile',
   newname: 'name it',
   mark: 'the card called',
+  howmany: 'how many',
   kind: 'which cards',
   onekind: 'which card',
   oneofclass: 'which card',
@@ -188,5 +209,5 @@ function labelOf(name: string, type: string): string {
   const named = NAMES[name];
   if (named !== undefined) return named;
   const label = LABELS[type];
-  return label === undefined || label === name ? name : `${label} (${name})`;
+  return label ?? name;
 }

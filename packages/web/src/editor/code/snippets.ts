@@ -3,7 +3,7 @@ import { MOVES } from '@foregone/engine';
 export type Part = (typeof MOVES)[number]['phrases'][number]['parts'][number];
 
 /** What stands in a blank of each type until the author fills it. */
-const SAMPLES: Readonly<Record<string, string>> = {
+export const SAMPLES: Readonly<Record<string, string>> = {
   amount: '4',
   blocks: 'pairs',
   block: 'the top 2 cards',
@@ -22,6 +22,7 @@ const SAMPLES: Readonly<Record<string, string>> = {
   number: '2',
   numeric: 'value',
   onekind: 'red card',
+  oneclass: 'ace of spades',
   oneofclass: 'red card',
   onestate: 'face up',
   order: '2 1',
@@ -33,6 +34,7 @@ const SAMPLES: Readonly<Record<string, string>> = {
   rank: 'ace',
   relation: 'colour',
   relations: 'colours',
+  sequence: '2, 1',
   severalbottom: 'the bottom 3 cards',
   severaltop: 'the top 3 cards',
   spot: 'the bottom',
