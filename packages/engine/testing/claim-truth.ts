@@ -50,6 +50,7 @@ interface Said {
   round: NumberRef & boolean;
   kind: Kind;
   other?: Kind;
+  m?: Amount;
   state: Kind;
   card: Kind;
   pile: PileRef;
@@ -144,7 +145,12 @@ const TRUTHS: Readonly<Record<string, (said: Said, look: Look, start: Exit['star
     return look.every(said, (cards) => values(said.relation, cards).size === all && cards.length === all);
   },
   'group-count': (said, look) =>
-    look.every(said, (cards) => fits(said.n, how(cards, said.kind), cards.length, look)),
+    look.every(
+      said,
+      (cards) =>
+        fits(said.n, how(cards, said.kind), cards.length, look) &&
+        (said.m === undefined || fits(said.m, how(cards, said.other ?? CARDS), cards.length, look)),
+    ),
   'total-is': ({ kind, t, attribute, pile }, look) =>
     sum(
       attribute,

@@ -15,6 +15,7 @@ export const allAre = defineClaim<AllAreArgs>({
   phrases: [
     phrase('all {kind:kind} [(in|of) {pile:pile}] are {state:state}'),
     phrase('every {kind:onekind} [(in|of) {pile:pile}] is {state:onestate}'),
+    phrase('the {kind:kind} [(in|of) {pile:pile}] are all {state:state}'),
     phrase('{pile:pile} is all {state:state}', { kind: ANY }),
   ],
   defaults: {},

@@ -15,6 +15,11 @@ export const alternate = defineClaim<AlternateArgs>({
   phrases: [
     phrase('the {relation:relations} [(of|in) {pile:pile}] alternate'),
     phrase('{pile:pile} alternates in {relation:relation}'),
+    phrase('the cards [(of|in) {pile:pile}] alternate in {relation:relation}'),
+    phrase('the cards [(of|in) {pile:pile}] alternate [between] red and black', { relation: 'colour' }),
+    phrase('{pile:pile} alternates [between] red and black', { relation: 'colour' }),
+    phrase('red and black [cards] alternate [in {pile:pile}]', { relation: 'colour' }),
+    phrase('(odd and even|even and odd) [cards|values] alternate [in {pile:pile}]', { relation: 'parity' }),
   ],
   defaults: { pile: 'packet' },
   help: 'The colours (or facings, parities, two classes of your own) take turns from top to bottom; which comes first is open.',

@@ -16,7 +16,7 @@ export const asMany = defineClaim<AsManyArgs>({
     phrase('(there are|) as many {a:tally} as {b:tally}'),
     phrase('(there are|) twice as many {a:tally} as {b:tally}', { times: 2 }),
     phrase('(there are|) {times:number} times as many {a:tally} as {b:tally}'),
-    phrase('the number of {a:tally} is the number of {b:tally}'),
+    phrase('the number of {a:tally} (is|equals|is equal to|is the same as) the number of {b:tally}'),
   ],
   defaults: { times: 1 },
   help: 'As many cards here as there: red cards in one pile as black cards in the other, cards face up as face down.',

@@ -38,6 +38,8 @@ export const count = defineClaim<CountArgs>({
     phrase('there is at least (1|one) {kind:onekind} [in {pile:pile}]', { n: AT_LEAST_1 }),
     phrase('there is at most (1|one) {kind:onekind} [in {pile:pile}]', { n: AT_MOST_1 }),
     phrase('there are {n:howmany} {kind:kind} [in {pile:pile}]'),
+    phrase('the number of {kind:kind} [in {pile:pile}] is even', { n: { of: 'multiple', k: 2, plus: 0 } }),
+    phrase('the number of {kind:kind} [in {pile:pile}] is odd', { n: { of: 'multiple', k: 2, plus: 1 } }),
     phrase('{n:howmany} {kind:kind} are left', { pile: 'packet' }),
   ],
   defaults: {},

@@ -19,6 +19,7 @@ export const differ = defineClaim<DifferArgs>({
     phrase('{groups:groups} faces opposite ways', { relation: 'facing' }),
     phrase('{groups:groups} differs in {relation:relation}'),
     phrase('{groups:groups} is of different {relation:relations}'),
+    phrase('{groups:groups} (has|shows) different {relation:relations}'),
     phrase('no two neighbours (agree|are alike) in {relation:relation}', NEIGHBOURS),
     phrase('{places:places} face opposite ways', { relation: 'facing' }),
     phrase('{places:places} differ in {relation:relation}'),

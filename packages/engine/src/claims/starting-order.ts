@@ -33,6 +33,30 @@ export const startingOrder = defineClaim<StartingOrderArgs>({
       how: 'reverse',
       round: false,
     }),
+    phrase('{pile:pile} is [back] in the same order as (at the start|before|at the beginning)', {
+      how: 'same',
+      round: false,
+    }),
+    phrase('{pile:pile} is [back] in the same cyclic order as (at the start|before|at the beginning)', {
+      how: 'same',
+      round: true,
+    }),
+    phrase(
+      'the cards are [back] in (their starting order|the same order as at the start|the same order as before)',
+      {
+        how: 'same',
+        round: false,
+        pile: 'packet',
+      },
+    ),
+    phrase(
+      'the cards are [back] in (their starting order going round|the same cyclic order as at the start)',
+      {
+        how: 'same',
+        round: true,
+        pile: 'packet',
+      },
+    ),
     phrase('{pile:pile} is [back] in the order (it began in|it began with|we began with)', {
       how: 'same',
       round: false,

@@ -30,6 +30,8 @@ export const EXACTLY = ['exactly when', 'if and only if', 'just when', 'precisel
 export const DENIALS = ['it is not true that', 'it is not case that', 'it is false that'].map((words) =>
   words.split(' '),
 );
+/** `Not all cards face the same way`: the denial is the first word. */
+export const NOT_ALL = ['not all', 'not every', 'not both'].map((words) => words.split(' '));
 
 /** What a sentence is weakened by: a cut of a pile, or turning it over. */
 export interface UpTo {

@@ -9,6 +9,7 @@ import { inOneOrder } from './clause.ts';
 import {
   closing,
   DENIALS,
+  NOT_ALL,
   EXACTLY,
   insideBrackets,
   jointsIn,
@@ -178,8 +179,9 @@ export class EndingReader {
 
   private denied(line: Line, span: Span, depth: number): EndingReading | null {
     const words = DENIALS.find((one) => saysAt(line.tokens, span.from, one));
-    if (words === undefined) return null;
-    const part = this.read(line, { from: span.from + words.length, to: span.to }, depth + 1);
+    const length = words?.length ?? (NOT_ALL.some((one) => saysAt(line.tokens, span.from, one)) ? 1 : 0);
+    if (length === 0) return null;
+    const part = this.read(line, { from: span.from + length, to: span.to }, depth + 1);
     return part.sentence === null ? part : { ...part, sentence: { says: 'not', part: part.sentence } };
   }
 

@@ -111,8 +111,16 @@ function readTails(
   }
 }
 
+// Many at once: `mirror cards differ`.
+const MIRRORED = ['mirror cards', 'mirror pairs', 'cards in mirror places', 'cards in mirror positions'].map(
+  (words) => words.split(' '),
+);
+
 function readGroups(tokens: readonly Token[], at: number, names: Names): BlankReading<Groups>[] {
   const word = wordAt(tokens, at);
+  const mirrored = MIRRORED.find((words) => words.every((one, i) => wordAt(tokens, at + i) === one));
+  if (mirrored !== undefined)
+    return [{ value: { groups: 'mirror', pile: 'packet' }, next: at + mirrored.length }];
   if (word !== 'every' && word !== 'each') return [];
   const readings = readTogether(tokens, at + 1, names).flatMap(({ next, make }) =>
     readTails(tokens, next, names).map(({ next: end, trouble, ...tail }): BlankReading<Groups> => ({
