@@ -55,6 +55,7 @@ export function subjectsFor(cards: readonly Card[], handled: Handled): Subject[]
   if (handled.end) subjects.push(ENDS);
   for (const mark of handled.marks) subjects.push(markSubject(mark, cards));
   const followed = singlesOf(cards, handled, attributes);
+  for (const one of followed) if (one.mark === null) subjects.push(cardSubject(one, cards));
   followed.forEach((one, i) => followed.slice(i + 1).forEach((other) => subjects.push(twoCards(one, other))));
   if (handled.end) {
     const { oddEnd } = handled;
@@ -68,6 +69,8 @@ export function subjectsFor(cards: readonly Card[], handled: Handled): Subject[]
 /** One card that is followed: by a mark, by name, or because it alone is of its kind. */
 interface Single {
   readonly words: string;
+  /** The mark it bears; null where it is known otherwise. */
+  readonly mark: string | null;
   readonly measure: Measure;
 }
 
@@ -80,11 +83,11 @@ function singlesOf(
   attributes: readonly string[],
 ): readonly Single[] {
   const found = new Map<string, Single>();
-  const add = (words: string, kind: Kind): void => {
+  const add = (words: string, kind: Kind, mark: string | null = null): void => {
     const measure = indicator(kind);
-    if (!found.has(measure.id)) found.set(measure.id, { words, measure });
+    if (!found.has(measure.id)) found.set(measure.id, { words, mark, measure });
   };
-  for (const mark of marks) add(`the ${mark} card`, { tests: [{ test: 'bit', bit: mark }] });
+  for (const mark of marks) add(`the ${mark} card`, { tests: [{ test: 'bit', bit: mark }] }, mark);
   for (const name of named)
     if (cards.filter((card) => card.name === name).length === 1)
       add(`the ${name}`, { tests: [{ test: 'card', name }] });
@@ -99,6 +102,19 @@ function singlesOf(
       }
   }
   return [...found.values()].slice(0, MOST_SINGLES);
+}
+
+/** Where one card lies. */
+function cardSubject({ words, measure }: Single, cards: readonly Card[]): Subject {
+  const noun = words.replace(/^the /, '');
+  return {
+    id: `card ${noun}`,
+    is: 'count',
+    words: nounWords(noun),
+    measures: [measure],
+    p: primeAbove(2 * new Set(cards.map((card) => card.id)).size),
+    joinsFacing: false,
+  };
 }
 
 function twoCards(one: Single, other: Single): Subject {

@@ -6,7 +6,7 @@ export const residue: Form = {
   trade: 'S11',
   piles: 1,
   name: () => 'place known in part',
-  fits: ({ is, id }) => is === 'count' && id.startsWith('mark '),
+  fits: ({ is, id }) => is === 'count' && /^(mark|card) /.test(id),
   variants: (n) =>
     range(n)
       .flatMap((i) => {
