@@ -6,8 +6,10 @@ import { layoutKey, type Layout } from '../pictures/layout.ts';
 import { decide } from '../proving/decide.ts';
 import type { Decision, SentenceDecision } from '../proving/decision.ts';
 import type { Limits } from '../proving/question.ts';
+import { BudgetEnded } from '../routine/graph.ts';
 import type { MoveStep, Routine } from '../routine/routine.ts';
-import { CandidateBook } from './candidates.ts';
+import { CandidateBook, type Candidate } from './candidates.ts';
+import { FreedomMemory } from './freedom-memory.ts';
 import { SAFE, unsettled, type FreedomRow, type Judged } from './freedom-row.ts';
 import { judgeGraph } from './judge-graph.ts';
 import { judgeWays } from './judge-ways.ts';
@@ -24,6 +26,14 @@ export type Reach = 'reached' | 'never reached' | 'behind a look';
 // One candidate's share in a complete search; all together have the limits' tables.
 const MOST_TABLES = 20_000;
 const MOST_WORK = 2_000_000;
+
+// As much as makes a budget ask its caller.
+const TICK = 2_000;
+
+/** A candidate with its mix on the piles of each location. */
+interface Offered extends Candidate {
+  readonly mixes: ReadonlyMap<string, Mix>;
+}
 
 interface Line {
   readonly families: readonly Family[];
@@ -44,24 +54,33 @@ export class Freedom {
   private wide: readonly Line[] | undefined;
   private readonly visitsKnown = new Map<string, readonly Visits[]>();
   private statesLeft: number;
+  private readonly budget: Budget;
+  private readonly memory: FreedomMemory;
 
-  private constructor(routine: Routine, decision: Decision, limits: Limits) {
+  private constructor(routine: Routine, decision: Decision, limits: Limits, memory: FreedomMemory) {
     this.routine = routine;
     this.limits = limits;
+    this.memory = memory;
+    this.budget = new Budget(limits.work, limits.goOn);
     this.statesLeft = limits.states;
     const proved = decision.sentences.filter(({ verdict }) => verdict === 'proved');
     this.leftOut = decision.sentences.filter(({ verdict }) => verdict !== 'proved');
     this.linear = proved.filter(({ method }) => method === 'linear' || method === 'sizes');
     this.others = proved.filter(({ method }) => method !== 'linear' && method !== 'sizes');
-    this.probed = probedGraph(routine, new Budget(limits.work, limits.goOn));
+    this.probed = probedGraph(routine, this.budget);
     this.places = this.probed.places;
   }
 
   /** Bad where no sentence is proved. Throws BudgetEnded when the limits are spent. */
-  static of(routine: Routine, decision: Decision, limits: Limits): Result<Freedom, Trouble> {
+  static of(
+    routine: Routine,
+    decision: Decision,
+    limits: Limits,
+    memory: FreedomMemory = new FreedomMemory(),
+  ): Result<Freedom, Trouble> {
     if (!decision.sentences.some(({ verdict }) => verdict === 'proved'))
       return bad(trouble('freedom-nothing-proved', { verdict: decision.verdict }));
-    return good(new Freedom(routine, decision, limits));
+    return good(new Freedom(routine, decision, limits, memory));
   }
 
   /** Whether the place is met in some performance; behind a look at cards it is not known which piles there are. */
@@ -78,20 +97,58 @@ export class Freedom {
   *at(place: Place): Generator<FreedomRow> {
     const layouts = this.layoutsAt(place);
     if (layouts.length === 0) return;
-    const seen = new Set<string>();
-    const bits = this.relevantBits();
-    for (const { text, steps, hands, mix } of CandidateBook.for(layouts[0]).all()) {
-      const mixes = mixesFor(steps, mix, layouts);
-      if (mixes === null) continue;
-      const key = mix.sameness(bits);
-      if (key !== null) {
-        if (key === '' || seen.has(key)) continue;
-        seen.add(key);
-      }
+    // The key costs some equations, and the first row should not wait for them in vain.
+    const early = this.memory.isEmpty ? null : this.momentKey(place, layouts);
+    const known = early === null ? undefined : this.memory.recall(early);
+    if (known !== undefined) {
+      yield* known;
+      return;
+    }
+    const rows: FreedomRow[] = [];
+    for (const { text, steps, hands, mix, mixes } of this.offered(layouts)) {
+      this.tick();
       const judged = this.judge(place, steps, mixes);
       mix.tidy();
-      if (judged !== null) yield { text, steps, hands, ...judged };
+      if (judged === null) continue;
+      const row = { text, steps, hands, ...judged };
+      rows.push(row);
+      yield row;
     }
+    const key = early ?? this.momentKey(place, layouts);
+    if (key !== null) this.memory.keep(key, rows);
+  }
+
+  /** Candidates that fit wherever the place is met, each that does something new once. */
+  private *offered(layouts: readonly Layout[]): Generator<Offered> {
+    const bits = this.relevantBits();
+    const seen = new Set<string>();
+    for (const candidate of CandidateBook.for(layouts[0]).all()) {
+      const mixes = mixesFor(candidate.steps, candidate.mix, layouts);
+      if (mixes === null) continue;
+      const keys = [...mixes.values()].map((mix) => mix.sameness(bits));
+      if (keys.every((key) => key === '')) continue;
+      if (keys.every((key) => key !== null)) {
+        const key = JSON.stringify(keys);
+        if (seen.has(key)) continue;
+        seen.add(key);
+      }
+      yield { ...candidate, mixes };
+    }
+  }
+
+  /** Null where what is allowed depends on more than one moment: a complete search looks at the whole working. */
+  private momentKey(place: Place, layouts: readonly Layout[]): string | null {
+    if (this.others.length > 0) return null;
+    const number = this.numberOf(place);
+    const { graph, at } = this.probed;
+    const piles = at[number].map((id) => layoutKey(graph.locations[id].layout));
+    const visits = this.visits(place, new Set(ALL_OPS));
+    return JSON.stringify([this.relevantBits(), layouts.length, piles, visits.map((one) => one.key())]);
+  }
+
+  /** Asks the caller whether to go on. */
+  private tick(): void {
+    if (!this.budget.tick(TICK)) throw new BudgetEnded('stopped while mixes were judged');
   }
 
   /** Whether these steps may be put in; null where they do not fit: the piles do not come out as they were. */

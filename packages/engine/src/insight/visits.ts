@@ -1,6 +1,7 @@
 import { echelonOver, type Echelon, type Vector } from '../base/echelon.ts';
 import type { Edge } from '../routine/graph.ts';
 import type { LittleGraph, Whole } from './mix.ts';
+import { momentKey } from './moment-key.ts';
 import { passageFor, type Passage } from './passage.ts';
 import type { Family, Probed } from './probed.ts';
 
@@ -61,7 +62,7 @@ export class Visits {
 
   constructor(probed: Probed, place: number, family: Family) {
     const { graph, region } = probed;
-    const { kernel, have, need } = family;
+    const { have, need } = family;
     this.family = family;
     this.locations = probed.at[place];
     const own = new Set(this.locations);
@@ -91,6 +92,17 @@ export class Visits {
       this.arriveFromOutside(probed, own);
       this.leaveForGood(probed, own);
     }
+  }
+
+  /** The same for places that allow just the same. */
+  key(): string {
+    return momentKey({
+      family: this.family,
+      locations: this.locations,
+      arriving: (location) => this.arriving.get(location) ?? [],
+      leaving: (location) => this.leaving.get(location) ?? [],
+      between: [...this.into.values()].flat(),
+    });
   }
 
   private arriveFromOutside({ graph, region, starts }: Probed, own: ReadonlySet<number>): void {
