@@ -9,7 +9,7 @@ export function drawBlame(
   { colours, width }: Pick<Terminal, 'colours' | 'width'>,
 ): string {
   const lines = [
-    `${shown(sentence)} ${colours.red('It can fail without any slip.')}`,
+    `${shown(sentence)}: ${colours.red('can fail without any slip')}`,
     words,
     ...(condition === null ? [] : [`It is certain when ${condition.words}.`]),
     ...(condition === null || condition.text === ''

@@ -58,7 +58,8 @@ interface Ask {
   readonly walk: () => Walked | null;
 }
 
-// One slip's share in a complete search.
+// Tables without any slip that are looked at where everything has to be tried, and one slip's share.
+const MOST_EXPLORED = 100_000;
 const MOST_TABLES = 20_000;
 // Performances that are tried to find one which comes out.
 const MOST_EXAMPLES = 12;
@@ -97,8 +98,10 @@ export class Slips {
     this.sentences = decision.sentences.filter(({ verdict }) => verdict === 'proved');
     this.leftOut = decision.sentences.filter(({ verdict }) => verdict !== 'proved');
     if (graph.locations[graph.start].looksAhead) {
-      this.walk = this.walked();
-      this.all = this.walk === null ? [] : possibleSlips(graph, this.walk.sightings, budget);
+      const walk = this.walked();
+      if (walk === null) throw new BudgetEnded('too many tables');
+      this.walk = walk;
+      this.all = possibleSlips(graph, walk.sightings, budget);
       return;
     }
     this.region = regionFrom(graph, [graph.start], budget);
@@ -126,7 +129,12 @@ export class Slips {
       return good(new Slips(routine, decision, besides, limits));
     } catch (error) {
       if (!(error instanceof BudgetEnded)) throw error;
-      return bad(trouble('budget-graph', { work: limits.work }));
+      const looks = decision.graph.locations[decision.graph.start].looksAhead;
+      return bad(
+        looks
+          ? trouble('budget-tables', { tables: Math.min(limits.states, MOST_EXPLORED) })
+          : trouble('budget-graph', { work: limits.work }),
+      );
     }
   }
 
@@ -276,14 +284,14 @@ export class Slips {
   private walked(): SlipWalk | null {
     const { graph, starts } = this.question;
     const meanings = this.sentences.map(({ ending }) => new Meanings(ending.sentence, this.question));
-    return this.spared(() => new SlipWalk({ graph, starts, meanings }, this.share())) ?? null;
+    return this.spared(() => new SlipWalk({ graph, starts, meanings }, this.share(MOST_EXPLORED))) ?? null;
   }
 
   /** Tables for one question out of those that are left. */
-  private share(): Budget {
-    const budget = new Budget(Math.min(MOST_TABLES, this.statesLeft), this.limits.goOn);
-    this.statesLeft -= Math.min(MOST_TABLES, this.statesLeft) / 4;
-    return budget;
+  private share(most = MOST_TABLES): Budget {
+    const states = Math.min(most, this.statesLeft);
+    this.statesLeft -= states / 4;
+    return new Budget(states, this.limits.goOn);
   }
 
   private noticed({ moments }: PossibleSlip): Notice {

@@ -70,11 +70,15 @@ function blameOf(
     condition:
       condition === null ? null : { step: condition.step, words: condition.words, text: condition.text },
     chance: found === null ? null : sayChance({ kind: 'exact', value: found.chance }),
-    raises: (found?.raises ?? []).slice(0, MOST_RAISES).map((raise) => ({
-      step: raise.step.number,
-      words: sayRaise(raise, decision),
-      chance: sayChance({ kind: 'exact', value: raise.chance }),
-    })),
+    raises: (found?.raises ?? [])
+      // What the condition says is not said again.
+      .filter(({ step, chance }) => step.number !== condition?.step || chance.n !== chance.d)
+      .slice(0, MOST_RAISES)
+      .map((raise) => ({
+        step: raise.step.number,
+        words: sayRaise(raise, decision),
+        chance: sayChance({ kind: 'exact', value: raise.chance }),
+      })),
   };
 }
 
@@ -90,6 +94,8 @@ function sayRaise({ step, keys }: Raise, { graph }: Decision): string {
     const ascending = (list: readonly number[]): number[] => [...new Set(list)].sort((a, b) => a - b);
     return patternOf(ascending(numbers), ascending(all)).words;
   }
-  const said = keys.map((key) => move.say(step.args, [key], graph.view(location)) || String(key));
+  const said = [
+    ...new Set(keys.map((key) => move.say(step.args, [key], graph.view(location)) || String(key))),
+  ];
   return said.length < 2 ? said.join('') : `${said.slice(0, -1).join(', ')} or ${said[said.length - 1]}`;
 }

@@ -48,18 +48,20 @@ export function lostAt(
       const step = slip?.step ?? decidingAt(graph, graph.locations[run.edges[0].from]).step;
       const choice = slip?.words ?? sayRun(graph, run, text);
       const said = choice === '' ? (step === undefined ? '' : sentenceOf(step, text)) : choice;
-      const where = step === undefined ? 'in the set-up' : `at step ${step.number}`;
-      last = {
-        step: step?.number ?? null,
-        words: `It is lost ${where}${said === '' ? '' : ` (${said})`}: before that, the plainest way on would still come out.`,
-      };
+      const where = said === '' ? '' : ` (${said})`;
+      last =
+        step === undefined
+          ? {
+              step: null,
+              words:
+                'It depends on how the cards are laid out: laid out as the note writes them, the plainest way would come out.',
+            }
+          : {
+              step: step.number,
+              words: `It is lost at step ${step.number}${where}: before that, the plainest way on would still come out.`,
+            };
     }
     hope = after;
   }
-  return (
-    last ?? {
-      step: null,
-      words: 'No choice is to blame: not even the plainest performance comes out.',
-    }
-  );
+  return last ?? { step: null, words: 'Not even the plainest performance comes out.' };
 }

@@ -83,7 +83,7 @@ function rowOf(
     help: slip.help,
     ways,
     verdict,
-    words: sayVerdict(finding, graph),
+    words: sayVerdict(finding, graph, parts.decision),
     sentences: sentences.map((one) => ({ text: one.ending.text, verdict: one.verdict })),
     notice,
     remains: verdict === 'harmless' ? [] : remainsOf(finding, contrary),
@@ -103,7 +103,7 @@ function remainsOf({ sentences, remains }: SlipFinding, contrary: ReadonlySet<En
   ];
 }
 
-function sayVerdict(finding: SlipFinding, graph: Graph): string {
+function sayVerdict(finding: SlipFinding, graph: Graph, decision: Decision): string {
   const { verdict } = finding;
   switch (verdict) {
     case 'harmless':
@@ -111,12 +111,21 @@ function sayVerdict(finding: SlipFinding, graph: Graph): string {
     case 'fatal':
       return 'The ending fails, whatever is chosen.';
     case 'undecided':
-      return 'What follows from it was not settled.';
+      return `What follows from it was not settled${whyOpen(finding, decision)}.`;
     case 'sometimes':
       return `The ending still comes out, but only sometimes.${sayHarmless(finding, graph)}`;
     case 'harmful':
       return `The ending is no longer certain; whether it ever comes out was not worked out.${sayHarmless(finding, graph)}`;
   }
+}
+
+/** Why nothing is said of it. */
+function whyOpen({ sentences }: SlipFinding, decision: Decision): string {
+  const open = sentences.find(({ verdict }) => verdict === 'undecided')?.ending;
+  const method = decision.sentences.find(({ ending }) => ending === open)?.method;
+  if (method === 'rule') return ': the proof rests on what you choose, which is not followed through a slip';
+  if (method === 'chance') return ': the proof rests on luck, which is not followed through a slip';
+  return ': there are too many tables to try';
 }
 
 /** The ways of going wrong that do no harm, where there are some. */
