@@ -6,20 +6,15 @@ import { faceOf } from '../ui/card-face.ts';
 import { Icon } from '../ui/icons.tsx';
 import { addressOf } from '../ui/routes.ts';
 import { tableAfter, tableBefore } from './moments.ts';
+import type { Tried } from './use-tried.ts';
 
 interface LieProps {
   readonly id: string;
   readonly performance: Performance | undefined;
   /** A performance that fails, where the report has one. */
   readonly failing: Performance | undefined;
-  /** A sentence that is tried out before the step and breaks the note; its performance is undefined where none was found. */
-  readonly tried:
-    | {
-        readonly sentence: string;
-        readonly isKnown: boolean;
-        readonly performance: Performance | undefined;
-      }
-    | undefined;
+  /** Something that is tried out and breaks the note; its performance is undefined where none was found. */
+  readonly tried: Tried | undefined;
   readonly onLeaveTried: () => void;
   readonly step: string | undefined;
   readonly onAnother: () => void;
@@ -32,11 +27,12 @@ export function Lie({ id, performance, failing, tried, onLeaveTried, step, onAno
   const fails = showsFailing && failing !== undefined;
   const shown = tried?.performance ?? (fails ? failing : performance);
   const steps = shown?.steps ?? [];
-  // The engine numbers what is put in with a plus.
-  const start = tried?.performance === undefined ? step : '+';
-  const found = shown === undefined || start === undefined ? undefined : tableBefore(shown, start);
-  const at = `${tried?.sentence ?? ''} ${step ?? ''}`;
-  const done = Math.min(moved?.at === at ? moved.done : (found?.done ?? 0), steps.length);
+  const found = shown === undefined || step === undefined ? undefined : tableBefore(shown, step);
+  // What is tried out has a plus for its number, or is a slip.
+  const triedAt = steps.findIndex(({ number, slip }) => number === '+' || slip !== undefined);
+  const begin = tried?.performance === undefined ? (found?.done ?? 0) : Math.max(0, triedAt);
+  const at = `${tried?.words ?? ''} ${step ?? ''}`;
+  const done = Math.min(moved?.at === at ? moved.done : begin, steps.length);
   const table = shown === undefined ? undefined : tableAfter(shown, done);
   const next = steps[done];
   const last = steps[done - 1];
@@ -51,10 +47,10 @@ export function Lie({ id, performance, failing, tried, onLeaveTried, step, onAno
       {tried !== undefined && (
         <p className="lie-tried" role="status">
           {tried.performance !== undefined
-            ? `With “${tried.sentence.replace(/\.$/, '')}” put in, this performance fails. Step through it.`
+            ? `${tried.words}, this performance fails. Step through it.`
             : tried.isKnown
-              ? `No single performance was found that fails with “${tried.sentence}”.`
-              : `Looking for a performance that fails with “${tried.sentence}” …`}{' '}
+              ? `${tried.words}, no single performance was found that fails.`
+              : `${tried.words}: looking for a performance that fails …`}{' '}
           <Button tone="quiet" onPress={onLeaveTried}>
             Back to the note as it is
           </Button>

@@ -14,6 +14,7 @@ import { prefersStillness } from '../ui/preferences.ts';
 import { SaveMark } from '../ui/save-mark.tsx';
 import { createEngine } from '../worker/client.ts';
 import { AlsoSafe } from './also-safe.tsx';
+import { AskMore } from './ask-more.tsx';
 import { Builder } from './build/builder.tsx';
 import { apply, replaceText } from './code/commands.ts';
 import { setDrawer } from './code/drawer.ts';
@@ -28,6 +29,7 @@ import { removeStep, stepAt, stepsIn } from './steps.ts';
 import { TextEditor } from './text-editor.tsx';
 import { useDesk } from './use-desk.ts';
 import { useNarrow } from './use-narrow.ts';
+import { useTrying } from './use-tried.ts';
 
 /** One note open on the desk: head, page, margin, and the cards under it. */
 export function Page({ note }: { readonly note: NoteRecord }) {
@@ -44,9 +46,8 @@ export function Page({ note }: { readonly note: NoteRecord }) {
   });
   const narrow = useNarrow();
   const step = useMemo(() => stepAt(text, caret)?.number, [text, caret]);
-  const [breaking, setBreaking] = useState<{ readonly text: string; readonly row: string }>();
-  const row = breaking?.text === text ? breaking.row : undefined;
-  const known = useDesk({ text, performance, step, breaking: row });
+  const trying = useTrying(text);
+  const known = useDesk({ text, performance, step, breaking: trying.row });
   const kept = useAutosave(note, (theirs) => {
     if (view !== undefined) replaceText(view, lined(theirs), 'input.outside');
   });
@@ -110,7 +111,6 @@ export function Page({ note }: { readonly note: NoteRecord }) {
         block: 'nearest',
         behavior: prefersStillness() ? 'auto' : 'smooth',
       });
-  const broken = known.breaking?.text === text && known.breaking.row === row ? known.breaking : undefined;
 
   const format = async () => {
     if (view === undefined) return;
@@ -224,7 +224,7 @@ export function Page({ note }: { readonly note: NoteRecord }) {
             instead={safe.at.isInstead ? sentenceAt(text, safe.at.step) : ''}
             onPut={put}
             onShow={(sentence) => {
-              setBreaking({ text, row: sentence });
+              trying.tryRow(sentence);
               show('.lie');
             }}
             onTakeOut={() => {
@@ -235,16 +235,21 @@ export function Page({ note }: { readonly note: NoteRecord }) {
             }}
           />
         )}
+        {report !== undefined && report.verdict !== 'not understood' && (
+          <AskMore
+            text={known.report?.text ?? text}
+            onShow={(words, shown) => {
+              trying.trySlip(words, shown);
+              show('.lie');
+            }}
+          />
+        )}
         <Lie
           id={note.id}
           performance={play?.performance}
           failing={failing}
-          tried={
-            row === undefined
-              ? undefined
-              : { sentence: row, isKnown: broken !== undefined, performance: broken?.value?.performance }
-          }
-          onLeaveTried={() => setBreaking(undefined)}
+          tried={trying.triedIn(known)}
+          onLeaveTried={trying.leave}
           step={step}
           onAnother={() => setPerformance((which) => which + 1)}
         />

@@ -7,13 +7,22 @@ import {
   moments,
   MOVES,
   sayTrouble,
+  slipsOf,
   structuresReport,
   type Checked,
   type Limits,
   type ReportVerdict,
 } from '@foregone/engine';
 import { onePerformance } from './play.ts';
-import type { BitOf, Bounds, Digest, Questions, QuestionName } from './protocol.ts';
+import { insightInto } from './insight.ts';
+import {
+  TOPICS,
+  type BitOf,
+  type Bounds,
+  type Digest,
+  type Questions,
+  type QuestionName,
+} from './protocol.ts';
 import { understoodIn } from './understood.ts';
 
 /** Bits as they are found, then the answer. */
@@ -91,6 +100,19 @@ const answers: Answers = {
     const found = deskOf(text);
     const [place = '', row = ''] = listIn(about);
     return found?.ok === true ? found.value.failure(place, row) : null;
+  },
+  insight(text, about) {
+    const topic = TOPICS.find((one) => one === about);
+    // The page asks about the topics it was given.
+    if (topic === undefined) throw new Error(`no topic ${about}`);
+    return insightInto(topic, checked(text), limits);
+  },
+  *slips(text) {
+    const found = slipsOf(checked(text), limits);
+    if (found === null) return '';
+    if (!found.ok) return sayTrouble(found.error);
+    yield* found.value;
+    return '';
   },
 };
 

@@ -1,7 +1,7 @@
 import { describe, expect, test, vi } from 'vitest';
 import { answer, answering } from './answer.ts';
 import { createEngine, type WorkerLike } from './client.ts';
-import type { Reply, Request } from './protocol.ts';
+import { TOPICS, type Reply, type Request } from './protocol.ts';
 
 /** A thread under the test's hand: it answers when it is told to. */
 function handThread() {
@@ -180,6 +180,32 @@ describe('what the thread answers', () => {
     const failure = about('breaking', JSON.stringify(['2', breaks.text])).next().value;
     expect(failure).toMatchObject({ shows: expect.any(String) });
     expect([...about('changes', '2')].length).toBeGreaterThan(0);
+  });
+
+  test.each(TOPICS)('what there is to say of the %s', (topic) => {
+    const { words } = answer(
+      'insight',
+      NOTE,
+      { time: 60_000 },
+      () => performance.now(),
+      () => {},
+      topic,
+    );
+    expect(words).toMatch(/\.$/);
+  });
+
+  test('slips, one by one', () => {
+    const rows = [
+      ...answering('slips', NOTE, {
+        bounds: { time: 60_000 },
+        clock: () => performance.now(),
+        progress: () => {},
+        about: '',
+      }),
+    ];
+    expect(structuredClone(rows)).toEqual(rows);
+    expect(new Set(rows.map(({ step }) => step)).has('2')).toBe(true);
+    expect(rows.some(({ verdict }) => verdict !== 'harmless')).toBe(true);
   });
 
   test('structures by their names, each once', () => {

@@ -8,6 +8,7 @@ import type {
   ReportVerdict,
   Result,
   SentenceMoments,
+  SlipRow,
   Trouble,
 } from '@foregone/engine';
 
@@ -50,6 +51,16 @@ export interface OnePerformance {
   readonly choices: readonly ChoiceAt[];
 }
 
+/** Questions about a note that are asked when somebody wants to know. */
+export const TOPICS = ['set-up', 'sizes', 'mixing'] as const;
+export type Topic = (typeof TOPICS)[number];
+
+/** What there is to say of a topic: a paragraph first, then what it rests on. */
+export interface Insight {
+  readonly words: string;
+  readonly lines: readonly string[];
+}
+
 /** Questions to the engine, each with its answer. To ask something new, add a line here and its answer in `answer.ts`. */
 export interface Questions {
   readonly check: { readonly report: Report; readonly digest: Digest };
@@ -71,6 +82,10 @@ export interface Questions {
   readonly changes: string;
   /** How the ending fails with a row put in; asked about a place and the row's text, a JSON list. */
   readonly breaking: FailureData | null;
+  /** The topic it is asked about. */
+  readonly insight: Insight;
+  /** What follows from the usual slips: told one by one; the answer says why nothing is said, if so. */
+  readonly slips: string;
 }
 
 export type QuestionName = keyof Questions;
@@ -80,6 +95,7 @@ export interface Bits {
   readonly verdicts: ReportVerdict;
   readonly freedom: FreedomRowData;
   readonly changes: AlterationData;
+  readonly slips: SlipRow;
 }
 
 export type BitOf<Name extends QuestionName> = Name extends keyof Bits ? Bits[Name] : never;
