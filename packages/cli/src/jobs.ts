@@ -1,4 +1,5 @@
 import {
+  advice,
   afterMishap,
   blame,
   certificateOf,
@@ -10,6 +11,7 @@ import {
   recheckCertificate,
   slipsOf,
   smtOf,
+  type Advice,
   type AfterReport,
   type AlterationData,
   type Blame,
@@ -29,7 +31,14 @@ import { doInsightJob, type InsightAnswers, type InsightJob } from './insight-jo
 /** What may take long, as plain data in and out, so that another thread can do it. */
 export type Job =
   | InsightJob
-  | { readonly job: 'check'; readonly text: string; readonly limits: JobLimits; readonly certify: boolean }
+  | {
+      readonly job: 'check';
+      readonly text: string;
+      readonly limits: JobLimits;
+      readonly certify: boolean;
+      /** Whether it is asked when a sentence that can fail would work, and what has to be said aloud. */
+      readonly advise?: boolean;
+    }
   | { readonly job: 'moments'; readonly text: string; readonly limits: JobLimits }
   | {
       readonly job: 'freedom';
@@ -67,7 +76,11 @@ export interface ExportJobOptions {
 }
 
 export interface Answers extends InsightAnswers {
-  readonly check: { readonly report: Report; readonly certificate: Result<Certificate, Trouble> | null };
+  readonly check: {
+    readonly report: Report;
+    readonly certificate: Result<Certificate, Trouble> | null;
+    readonly advice: Advice | null;
+  };
   readonly moments: { readonly report: Report; readonly moments: Result<SentenceMoments[], Trouble> };
   readonly freedom: {
     readonly report: Report;
@@ -114,7 +127,11 @@ export function doJob(job: Job, goOn: (spent: number) => boolean): Answers[Job['
   switch (job.job) {
     case 'check': {
       const checked = check(job.text, { ...job.limits, goOn });
-      return { report: checked.report, certificate: job.certify ? certificateOf(checked) : null };
+      return {
+        report: checked.report,
+        certificate: job.certify ? certificateOf(checked) : null,
+        advice: job.advise === true ? advice(checked) : null,
+      };
     }
     case 'moments': {
       const limits = { ...job.limits, goOn };

@@ -1,13 +1,22 @@
-import type { FailureData, Performance, Report, SentenceReport, TableData } from '@foregone/engine';
+import type { Advice, FailureData, Performance, Report, SentenceReport, TableData } from '@foregone/engine';
 
 /** What `prove --json` gives for one note; the schema is docs/json.md. */
-export function reportJson(path: string, report: Report, seconds: number): Record<string, unknown> {
+export function reportJson(
+  path: string,
+  report: Report,
+  seconds: number,
+  advice: Advice | null,
+): Record<string, unknown> {
   return {
     file: path,
     title: report.title,
     verdict: report.verdict,
     summary: report.summary,
-    sentences: report.sentences.map(sentenceJson),
+    sentences: report.sentences.map((sentence, i) => ({
+      ...sentenceJson(sentence),
+      conditions: advice?.conditions[i] ?? [],
+    })),
+    spoken: advice?.spoken ?? [],
     // How words were taken is told under `readings`.
     diagnostics: report.diagnostics.filter(({ severity }) => severity !== 'reading'),
     readings: report.readings,

@@ -16,6 +16,7 @@ import { readCertificate } from './recheck/read.ts';
 import { recheck } from './recheck/recheck.ts';
 import { afterReport, type AfterReport } from './report/after-report.ts';
 import { blameFor, type Blame } from './report/blame-report.ts';
+import { adviceFor, type Advice } from './report/advice.ts';
 import { diagnosticData } from './report/diagnose.ts';
 import { FreedomDesk } from './report/freedom-desk.ts';
 import { makeReport } from './report/make-report.ts';
@@ -60,6 +61,17 @@ export function check(text: string, limits: Limits = DEFAULT_LIMITS): Checked {
     describe,
   });
   return { text, note, compiled, ...(decision === undefined ? {} : { decision }), report };
+}
+
+/** Enough for notes of some dozen cards, and no long wait for others. */
+const ADVICE: Limits = { work: 2_000_000, states: 10_000, trials: 0, seed: 1 };
+
+/**
+ * When the sentences that can fail would work, and what has to be said aloud for those that cannot; null where the note was not
+ * understood. Found within a small allowance of work: what is not found by then is left out.
+ */
+export function advice({ text, compiled, decision }: Checked, limits: Limits = ADVICE): Advice | null {
+  return decision === undefined ? null : adviceFor(text, compiled, decision, limits);
 }
 
 /** What a cause means, in one sentence. */

@@ -1,5 +1,6 @@
 // Public names, in the order of the flow: a note is read, decided, reported, played.
 export {
+  advice,
   afterMishap,
   blame,
   certificateOf,
@@ -36,6 +37,8 @@ export {
   type RuleData,
   type SentenceReport,
 } from './report/report.ts';
+export type { Advice } from './report/advice.ts';
+export type { Spoken } from './insight/spoken.ts';
 export { lineAndColumn } from './report/diagnose.ts';
 export type { Coverage } from './report/coverage.ts';
 export { performanceOf, type Performance, type PerformanceStep } from './report/performance.ts';

@@ -39,14 +39,14 @@ export async function prove(
       else verdicts.push('not understood');
       continue;
     }
-    const { report, seconds, code } = await proveOne(file.value, options, terminal);
+    const { report, advice, seconds, code } = await proveOne(file.value, options, terminal);
     trouble ??= code;
     verdicts.push(report.verdict);
-    if (json) results.push(reportJson(path, report, seconds));
+    if (json) results.push(reportJson(path, report, seconds, advice));
     else {
       if (results.length > 0) terminal.out('\n');
       results.push({});
-      terminal.out(drawReport(path, file.value.text, report, seconds, terminal));
+      terminal.out(drawReport(path, file.value.text, report, seconds, terminal, advice));
     }
   }
   const verdict = worstOf(verdicts);
@@ -59,11 +59,17 @@ export async function prove(
 
 async function proveOne({ text }: ReadFile, { certificate, limits }: ProveOptions, terminal: Terminal) {
   const started = performance.now();
-  const answer = await runJob({ job: 'check', text, limits, certify: certificate !== undefined });
+  const answer = await runJob({
+    job: 'check',
+    text,
+    limits,
+    certify: certificate !== undefined,
+    advise: true,
+  });
   const seconds = (performance.now() - started) / 1000;
   const code =
     certificate === undefined ? undefined : writeCertificate(certificate, answer.certificate, terminal);
-  return { report: answer.report, seconds, code };
+  return { report: answer.report, advice: answer.advice, seconds, code };
 }
 
 type Made = Answers['check']['certificate'];

@@ -1,4 +1,4 @@
-import type { Coverage, Report, ReportVerdict, RuleData, SentenceReport } from '@foregone/engine';
+import type { Advice, Coverage, Report, ReportVerdict, RuleData, SentenceReport } from '@foregone/engine';
 import { counted, grouped } from '@foregone/engine';
 import type { Terminal } from '../terminal.ts';
 import { drawDiagnostic, shown } from './diagnostics.ts';
@@ -25,6 +25,7 @@ export function drawReport(
   report: Report,
   seconds: number,
   terminal: Terminal,
+  advice: Advice | null = null,
 ): string {
   const { colours, width } = terminal;
   const title = report.title === '' ? path : shown(report.title);
@@ -33,7 +34,10 @@ export function drawReport(
     `${colours.bold(title)}: ${paintVerdict(report.verdict, terminal)}`,
     ...told.map((one) => drawDiagnostic(path, text, one, terminal)),
     ...(report.sentences.length === 0 ? [wrap(report.summary, width)] : []),
-    ...report.sentences.map((sentence) => drawSentence(path, sentence, terminal)),
+    ...report.sentences.map((sentence, i) =>
+      drawSentence(path, sentence, terminal, advice?.conditions[i] ?? []),
+    ),
+    ...unsaid(advice, terminal),
   ];
   if (report.coverage !== null)
     blocks.push(colours.dim(wrap(coverageWords(report.coverage, seconds), width)));
@@ -50,12 +54,35 @@ export function drawReport(
   return `${blocks.join('\n\n')}\n`;
 }
 
-function drawSentence(path: string, sentence: SentenceReport, terminal: Terminal): string {
+/** What the ending rests on and nobody says. */
+function unsaid(advice: Advice | null, { width }: Terminal): string[] {
+  const missing = (advice?.spoken ?? []).filter(({ line }) => line === null);
+  if (missing.length === 0) return [];
+  return [
+    missing
+      .map(({ step, words }) =>
+        hang(
+          '',
+          `The ending rests on "${words}" at step ${step}, and no line of patter beside it says so.`,
+          width,
+        ),
+      )
+      .join('\n'),
+  ];
+}
+
+function drawSentence(
+  path: string,
+  sentence: SentenceReport,
+  terminal: Terminal,
+  conditions: readonly string[],
+): string {
   const { colours, width } = terminal;
   const lines = [
     hang('  ', `${shown(sentence.text)}`, width),
     `  ${paintVerdict(sentence.verdict, terminal)} ${sentence.verdict === 'empty' ? '' : wrap(sentence.by, width - 20, 4)}`.trimEnd(),
     hang('    ', shown(sentence.why), width),
+    ...conditions.map((one) => hang('    ', shown(one), width)),
   ];
   const { failure, rule } = sentence;
   if (rule !== null) lines.push('', ...drawRule(rule, terminal));

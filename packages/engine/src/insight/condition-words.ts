@@ -39,6 +39,9 @@ function isWhat(some: readonly number[], all: readonly number[]): string {
     case 'range':
       return `is between ${printNumber(amount.from)} and ${printNumber(amount.to)}`;
     default:
+      if (some.length > 1 && some.every((n, i) => n === all[i])) return `is at most ${some[some.length - 1]}`;
+      if (some.length > 1 && some.every((n, i) => n === all[all.length - some.length + i]))
+        return `is at least ${some[0]}`;
       return without.length < some.length
         ? `is not ${listed(without.map(String)).replace(' and ', ' or ')}`
         : `is ${listed(some.map(String)).replace(' and ', ' or ')}`;
