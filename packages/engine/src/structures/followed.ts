@@ -99,7 +99,8 @@ export class Followed {
         all.some((other) => other.form === 'across' && isSameOfTwo(other, found))
       )
         return false;
-      if (oneWay && subject.is === 'count' && subject.measures[0].bits.includes('up')) return false;
+      if (oneWay && ['count', 'total'].includes(subject.is) && subject.measures[0].bits.includes('up'))
+        return false;
       return !all.some((other) =>
         saysMore(other, finer.get(other.subject), found, subject, this.starts.universe),
       );

@@ -9,6 +9,8 @@ import type { Subject } from './subject.ts';
 export interface Matched {
   readonly subject: Subject;
   readonly readings: readonly Reading[];
+  /** Members that measure the cards a value of the class does not have; absent where none does. */
+  readonly turned?: readonly boolean[];
 }
 
 /** A function as its values on every card in every setting of the bits `up` and `end` and of marks that it looks at. */
@@ -49,12 +51,52 @@ export function matched(
   const found: Matched[] = [];
   problem.space.measures.forEach((reading, i) => {
     const own = members.map((readings) => readings[i]);
-    const subject = subjects
-      .map((one) => sameSubject(one, own, problem.p, cards, bits))
-      .find((one) => one !== null);
-    if (subject !== undefined) found.push({ subject, readings: [reading] });
+    // A number may be added up and counted round; of classes one name is enough.
+    const known = new Set<string>();
+    for (const one of subjects) {
+      const same = sameSubject(one, own, problem.p, cards, bits);
+      if (same !== null && !known.has(one.is))
+        found.push({ subject: same, readings: [reading], ...turnedIn(same, own, cards, bits) });
+      else if (same === null && isOfOthers(one, own, problem.p, cards, bits) && !known.has(one.is))
+        found.push({ subject: { ...one, p: problem.p }, readings: [denied(reading, problem.p)] });
+      else continue;
+      known.add(one.is);
+    }
   });
   return [...found, ...twoCards(members, problem, cards, subjects, bits)];
+}
+
+/** Which members measure the opposite of a value of the class. */
+function turnedIn(
+  { is, measures }: Subject,
+  own: readonly Values[],
+  cards: readonly Card[],
+  bits: readonly string[],
+): Pick<Matched, 'turned'> {
+  if (is !== 'class' || measures.length !== own.length || own.length < 2) return {};
+  const values = measures.map((measure) =>
+    valuesOf(cards, bits, (card, bit) => measure.of(card, bit)).join(),
+  );
+  const turned = own.map((member) => !values.includes(member.join()));
+  return turned.some(Boolean) ? { turned } : {};
+}
+
+/** Whether what is measured counts just the cards that the subject does not. */
+function isOfOthers(
+  { is, measures: [measure] }: Subject,
+  own: readonly Values[],
+  p: number,
+  cards: readonly Card[],
+  bits: readonly string[],
+): boolean {
+  if (is !== 'count' || p === 2 || own.length !== 1 || measure.bits.length > 0) return false;
+  const values = valuesOf(cards, bits, (card, bit) => measure.of(card, bit));
+  return own[0].every((value, i) => value === 1 - values[i]);
+}
+
+/** One less what is read. */
+export function denied({ columns, constant }: Reading, p: number): Reading {
+  return { columns: columns.map((c) => (p - c) % p), constant: (p + 1 - constant) % p };
 }
 
 /** Two cards of which both are among what the equations measure. */
@@ -100,8 +142,10 @@ function sameSubject(
       }
       if (own.length === 1 || measures.length === 1) return null;
       if (partition(own) !== partition(measures)) return null;
+      const isOne = (one: Values, other: Values): boolean =>
+        isSame(one, other) || one.every((value, i) => value === 1 - other[i]);
       const isEach =
-        own.length === measures.length && measures.every((one) => own.some((other) => isSame(one, other)));
+        own.length === measures.length && measures.every((one) => own.some((other) => isOne(one, other)));
       // "One of each" makes sense only where each value has a measure of its own.
       return isEach ? subject : { ...subject, measures: subject.measures.slice(0, 2) };
     }

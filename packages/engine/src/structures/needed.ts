@@ -1,11 +1,11 @@
-import { echelonOver, type Echelon, type Vector } from '../base/echelon.ts';
+import { echelonOver, type Vector } from '../base/echelon.ts';
 import type { Card } from '../cards/card.ts';
 import type { Layout } from '../pictures/layout.ts';
 import type { Problem } from '../proving/problem.ts';
 import type { Graph } from '../routine/graph.ts';
-import { matched } from './match.ts';
+import { denied, matched } from './match.ts';
 import { recognise, type Found, type SlotRow } from './recognise.ts';
-import { fromNeed, type Reading } from './slot-vectors.ts';
+import { fromNeed, type Reading, type SlotVectors } from './slot-vectors.ts';
 import type { Subject } from './subject.ts';
 
 /** What is needed at a location in the trade's words, and the needed equations that no structure says. */
@@ -29,37 +29,64 @@ export function neededStructures(
   }: { readonly graph: Graph; readonly cards: readonly Card[]; readonly subjects: readonly Subject[] },
 ): Needed {
   if (rows.length === 0) return { found: [], rest: [], isAll: true };
-  const told = echelonOver(problem.p, problem.width);
+  const { p, d, width, m } = problem;
+  const fixed = width - m;
+  const weights = (row: readonly number[]): Vector => packed(row.slice(0, fixed), p);
+  const all = echelonOver(p, fixed);
+  // Equations that contradict each other are no structure.
+  if (rows.some((row) => !all.insert(weights(row)))) return { found: [], rest: rows, isAll: false };
+  // The constants of an equation that follows are those that it has.
+  const told = echelonOver(p, fixed);
   const found: Found[] = [];
-  for (const { subject, readings } of matched(problem, graph, cards, subjects))
-    for (const one of recognise(fromNeed(problem, rows, readings), layout, subject)) {
+  for (const { subject, readings, turned } of matched(problem, graph, cards, subjects)) {
+    const vectors = vectorsOf(problem, rows, readings, turned);
+    for (const one of recognise(vectors, layout, subject)) {
       let isNew = false;
-      for (const row of one.rows) if (told.insert(asProblemRow(row, problem, readings))) isNew = true;
+      for (const row of one.rows) if (told.insert(weightsOf(row, fixed / d, problem, readings))) isNew = true;
       if (isNew) found.push(one);
     }
-  const rest = rows.filter((row) => insertDense(told, row, problem.p));
+  }
+  const rest = rows.filter((row) => told.insert(weights(row)));
   return { found, rest, isAll: rest.length === 0 };
 }
 
-/** A structure's equation in the columns of the problem. */
-function asProblemRow({ weights, total }: SlotRow, problem: Problem, readings: readonly Reading[]): Vector {
-  const { p, d, m, width } = problem;
-  const dense = new Array<number>(width).fill(0);
-  const fixed = width - m;
-  const slots = fixed / d;
-  let rest = -total;
-  for (const [at, coef] of weights) {
-    const slot = at % slots;
-    const { columns, constant } = readings[Math.floor(at / slots)];
-    columns.forEach((c, k) => (dense[slot * d + k] = (dense[slot * d + k] + coef * c) % p));
-    rest += coef * constant;
-  }
-  dense[fixed] = ((rest % p) + p) % p;
-  return packed(dense, p);
+/** What satisfies the needed equations for every member: each has constants of its own, and may be measured the other way round. */
+function vectorsOf(
+  problem: Problem,
+  rows: readonly (readonly number[])[],
+  readings: readonly Reading[],
+  turned: readonly boolean[] | undefined,
+): SlotVectors {
+  const { m, members, p, width } = problem;
+  if (m === 1 && turned === undefined) return fromNeed(problem, rows, readings);
+  const all = members.map(({ constants }, t) => {
+    const bound = constants.slice(1).map((constant, j) => {
+      const row = new Array<number>(width).fill(0);
+      row[width - m] = (p - constant) % p;
+      row[width - m + j + 1] = 1;
+      return row;
+    });
+    const own = turned?.[t] === true ? readings.map((reading) => denied(reading, p)) : readings;
+    return fromNeed(problem, [...rows, ...bound], own);
+  });
+  return { ...all[0], list: all.flatMap(({ list }) => list) };
 }
 
-function insertDense(basis: Echelon, row: readonly number[], p: number): boolean {
-  return basis.insert(packed(row, p));
+/** A structure's equation in the columns of the problem, without its constants. */
+function weightsOf(
+  { weights }: SlotRow,
+  slots: number,
+  { p, d }: Problem,
+  readings: readonly Reading[],
+): Vector {
+  const dense = new Array<number>(slots * d).fill(0);
+  for (const [at, coef] of weights) {
+    const slot = at % slots;
+    readings[Math.floor(at / slots)].columns.forEach(
+      (c, k) => (dense[slot * d + k] = (dense[slot * d + k] + coef * c) % p),
+    );
+  }
+  return packed(dense, p);
 }
 
 function packed(dense: readonly number[], p: number): Vector {

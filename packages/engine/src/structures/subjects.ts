@@ -54,19 +54,21 @@ export function subjectsFor(cards: readonly Card[], handled: Handled): Subject[]
   if (handled.up) subjects.push(FACING, upCount(cards));
   if (handled.end) subjects.push(ENDS);
   for (const mark of handled.marks) subjects.push(markSubject(mark, cards));
-  const followed = singlesOf(cards, handled, attributes);
+  const followed = singlesOf(cards, handled, own);
   for (const one of followed) if (one.mark === null) subjects.push(cardSubject(one, cards));
   followed.forEach((one, i) => followed.slice(i + 1).forEach((other) => subjects.push(twoCards(one, other))));
   if (handled.end) {
     const { oddEnd } = handled;
     const odd =
-      oddEnd === null ? [] : [{ words: `the ${shortName(oddEnd)}`, measure: isCardNumber(oddEnd.id) }];
+      oddEnd === null
+        ? []
+        : [{ words: `the ${shortName(oddEnd)}`, mark: null, measure: isCardNumber(oddEnd.id) }];
     for (const one of [...odd, ...followed]) subjects.push(oneOff(one));
   }
   return subjects;
 }
 
-/** One card that is followed: by a mark, by name, or because it alone is of its kind. */
+/** One card that is followed: by a mark, by name, or because it alone is of its kind, in an attribute of the note's own. */
 interface Single {
   readonly words: string;
   /** The mark it bears; null where it is known otherwise. */
@@ -80,7 +82,7 @@ const MOST_SINGLES = 4;
 function singlesOf(
   cards: readonly Card[],
   { marks, named }: Handled,
-  attributes: readonly string[],
+  own: readonly string[],
 ): readonly Single[] {
   const found = new Map<string, Single>();
   const add = (words: string, kind: Kind, mark: string | null = null): void => {
@@ -91,7 +93,7 @@ function singlesOf(
   for (const name of named)
     if (cards.filter((card) => card.name === name).length === 1)
       add(`the ${name}`, { tests: [{ test: 'card', name }] });
-  for (const attribute of attributes) {
+  for (const attribute of own) {
     const values = cards.map((card) => card.attributes[attribute]);
     const distinct = [...new Set(values)];
     if (distinct.length > MOST_COUNTED) continue;

@@ -52,6 +52,7 @@ function readAs(subject: Subject, first: number): (card: Laid) => number {
       return ({ up }) => up;
     default: {
       const kind = Number(/k(\d)$/.exec(subject.id)?.[1]);
+      if (subject.id.startsWith('card ')) return ({ x }) => (x === kind ? 1 : 0);
       if (!subject.id.startsWith('count kind') || Number.isNaN(kind))
         throw new Error(`what is ${subject.id}?`);
       return ({ x, up }) => (x === kind && up === 1 ? 1 : 0);
@@ -75,6 +76,13 @@ function haveAll(pattern: Pattern, packets: readonly (readonly number[])[], valu
       return one(packets.flatMap((packet) => pattern.groups.map((group) => sum(packet, group))));
     case 'same step':
       throw new Error('counted round: see the cyclic stacks');
+    case 'parity':
+      return packets.every((packet) =>
+        pattern.groups.every((group) => sum(packet, group) % 2 === pattern.odd),
+      );
+    case 'balanced':
+    case 'total':
+      throw new Error('of numbers: see the definitions');
     case 'count': {
       const counts = packets.map((packet) => sum(packet, pattern.plus) - sum(packet, pattern.minus));
       return one(counts) && (counts[0] !== 0 || pattern.minus.length > 0);
@@ -114,8 +122,16 @@ describe.each(Object.entries(MIXES))('%s', (_name, mix) => {
       for (const subject of followed.subjects) {
         const vectors = followed.vectorsAt(end, subject);
         if (vectors === null) throw new Error(`${subject.id} was not followed`);
-        const read = readAs(subject, start[0].x);
-        const numbers = packets.map((packet) => packet.map(read));
+        // Two cards: where the one is, then where the other is.
+        const reads =
+          subject.is === 'two cards'
+            ? [...subject.id.matchAll(/k(\d)/g)].map(
+                ([, kind]) =>
+                  ({ x }: Laid) =>
+                    x === Number(kind) ? 1 : 0,
+              )
+            : [readAs(subject, start[0].x)];
+        const numbers = packets.map((packet) => reads.flatMap((read) => packet.map(read)));
         const found = structuresIn(vectors, graph.locations[end].layout, subject);
         const said = found.map(({ form, variant }) => `${form} ${variant}`);
         const wanted = FORMS.filter((form) => form.piles === 1 && form.fits(subject)).flatMap((form) =>
