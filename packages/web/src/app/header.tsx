@@ -39,6 +39,13 @@ export function AppHeader({ route, note }: { readonly route: Route; readonly not
         </ul>
       </nav>
       <HeaderPlace />
+      <a
+        className="room"
+        href={addressOf({ room: 'help', page: '' })}
+        aria-current={route.room === 'help' ? 'page' : undefined}
+      >
+        Help
+      </a>
       <PreferencesButton />
     </header>
   );
