@@ -6,10 +6,11 @@ import { exactSuite } from './exact-suite.ts';
 import { machine } from './machine.ts';
 import { peerSuite } from './peer-suite.ts';
 import { processSuite } from './process-suite.ts';
+import { structuresSuite } from './structures-suite.ts';
 import { drawn } from './tables.ts';
 import { isMet, targetRow, type Target } from './targets.ts';
 
-const SUITES = ['engine', 'exact', 'process', 'peers'] as const;
+const SUITES = ['engine', 'exact', 'structures', 'process', 'peers'] as const;
 
 /** Runs the suites named, or all; ends with 1 when a target was missed. */
 function main(): number {
@@ -30,6 +31,7 @@ function main(): number {
   const suites: Record<(typeof SUITES)[number], () => readonly Target[]> = {
     engine: engineSuite,
     exact: exactSuite,
+    structures: structuresSuite,
     process: () => processSuite(join(root, 'bench'), join(root, 'packages/cli/bin/foregone.mjs')),
     peers: () => peerSuite(join(root, 'bench/z3-child.mjs'), values.only ?? ''),
   };
