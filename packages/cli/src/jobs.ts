@@ -18,6 +18,7 @@ import {
   type Certificate,
   type FailureData,
   type FreedomReport,
+  type FreedomRowData,
   type Limits,
   type Recheck,
   type Report,
@@ -48,6 +49,8 @@ export type Job =
       readonly at: string | null;
       /** A row whose shortest failing performance is asked for. */
       readonly failing: string | null;
+      /** Two or three moves one after the other instead of one. */
+      readonly moves: 1 | 2 | 3;
     }
   | {
       readonly job: 'slips';
@@ -116,6 +119,8 @@ export interface FreedomAnswer {
   readonly report: FreedomReport;
   /** Changes of the step that comes next; none at the end of a list. */
   readonly alterations: readonly AlterationData[];
+  /** Only where they were asked for: several moves that are safe one after the other. */
+  readonly sequences?: readonly FreedomRowData[];
   /** Only where it was asked for; null where none is known. */
   readonly failure?: FailureData | null;
 }
@@ -158,7 +163,7 @@ export function doJob(job: Job, goOn: (spent: number) => boolean): Answers[Job['
 }
 
 function freedomOf(
-  { text, at, failing }: Extract<Job, { job: 'freedom' }>,
+  { text, at, failing, moves }: Extract<Job, { job: 'freedom' }>,
   limits: Limits,
 ): Answers['freedom'] {
   const checked = check(text, limits);
@@ -180,6 +185,7 @@ function freedomOf(
         {
           report: found,
           alterations,
+          ...(moves === 1 ? {} : { sequences: [...desk.value.sequences(id, moves)] }),
           ...(failing === null ? {} : { failure: desk.value.failure(id, failing) }),
         },
       ];

@@ -90,14 +90,26 @@ export async function program(parameters: readonly string[], terminal: Terminal)
     .option('--at <step>', 'only before this step: 3, 2.1; or end, "end of 2"')
     .option('--all', 'what would not be safe, too')
     .option('--failing <sentence>', 'the shortest performance that fails with this put in there')
+    .option(
+      '--moves <n>',
+      'also two or three moves one after the other that are safe only together',
+      atLeast(1),
+    )
     .option('--json', 'one JSON object')
     .action(
       async (
         file: string,
-        options: LimitOptions & { json?: boolean; all?: boolean; at?: string; failing?: string },
+        options: LimitOptions & {
+          json?: boolean;
+          all?: boolean;
+          at?: string;
+          failing?: string;
+          moves?: number;
+        },
       ) => {
-        const { json = false, all = false, at, failing } = options;
-        code = await freedom(file, { json, all, at, failing, limits: limitsOf(options) }, terminal);
+        const { json = false, all = false, at, failing, moves = 1 } = options;
+        const limits = limitsOf(options);
+        code = await freedom(file, { json, all, at, failing, moves, limits }, terminal);
       },
     );
   limited(

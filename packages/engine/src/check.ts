@@ -3,6 +3,7 @@ import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils';
 import { Budget } from './base/budget.ts';
 import { diagnostic, trouble, type Trouble } from './base/diagnostic.ts';
 import { bad, good, type Result } from './base/result.ts';
+import { FreedomMemory } from './insight/freedom-memory.ts';
 import { compile, type Compiled } from './note/compile.ts';
 import { describe } from './note/messages/describe.ts';
 import type { Note } from './note/note.ts';
@@ -95,14 +96,15 @@ export function moments(
 
 /**
  * What else could be done in a note at every place of its working, and at every step what could be left out, widened, repeated or
- * given away; null where the note was not understood.
+ * given away; null where the note was not understood. A memory kept over edits of the note spares what they leave alone.
  */
 export function freedom(
   { compiled: { routine }, decision, text }: Checked,
   limits: Limits = DEFAULT_LIMITS,
+  memory: FreedomMemory = new FreedomMemory(),
 ): Result<FreedomDesk, Trouble> | null {
   if (routine === undefined || decision === undefined) return null;
-  return FreedomDesk.open({ text, routine, decision, limits, describe });
+  return FreedomDesk.open({ text, routine, decision, limits, describe, memory });
 }
 
 /**

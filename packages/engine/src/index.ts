@@ -59,6 +59,7 @@ export type {
   FreedomReport,
   FreedomRowData,
 } from './report/freedom-data.ts';
+export { FreedomMemory } from './insight/freedom-memory.ts';
 export type { ChoiceData } from './insight/freedom-row.ts';
 export {
   structuresReport,

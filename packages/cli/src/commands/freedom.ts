@@ -23,6 +23,8 @@ export interface FreedomOptions {
   readonly at: string | undefined;
   /** A row whose shortest failing performance is asked for. */
   readonly failing: string | undefined;
+  /** How many moves one after the other. */
+  readonly moves: number;
   readonly limits: JobLimits;
 }
 
@@ -32,12 +34,23 @@ type Place = Answers['freedom']['places'][number];
 export async function freedom(path: string, options: FreedomOptions, terminal: Terminal): Promise<number> {
   const file = await fileOrCode(path, terminal);
   if (typeof file === 'number') return file;
-  const { json, all, at, failing, limits } = options;
+  const { json, all, at, failing, moves, limits } = options;
   if (failing !== undefined && at === undefined) {
     terminal.err('Say with --at where it would be put in.\n');
     return EXIT.usage;
   }
-  const job = { job: 'freedom', text: file.text, limits, at: at ?? null, failing: failing ?? null } as const;
+  if (moves !== 1 && moves !== 2 && moves !== 3) {
+    terminal.err('One move, two or three.\n');
+    return EXIT.usage;
+  }
+  const job = {
+    job: 'freedom',
+    text: file.text,
+    limits,
+    at: at ?? null,
+    failing: failing ?? null,
+    moves,
+  } as const;
   const { report, problem, names, places } = await runJob(job);
   if (report.verdict === 'not understood') complainOfNote(path, file.text, report, terminal);
   else if (problem !== null) terminal.err(`${sayTrouble(problem)}\n`);
@@ -67,12 +80,13 @@ export async function freedom(path: string, options: FreedomOptions, terminal: T
   return exitOf(report.verdict);
 }
 
-function placeJson({ report, alterations, failure }: Place): Record<string, unknown> {
+function placeJson({ report, alterations, sequences, failure }: Place): Record<string, unknown> {
   const { place, ended, ...rest } = report;
   return {
     ...place,
     ...rest,
     alterations,
+    ...(sequences === undefined ? {} : { sequences }),
     ...(failure === undefined ? {} : { failure: failure && failureJson(failure) }),
     ...(ended === null ? {} : { ended: sayTrouble(ended) }),
   };
@@ -91,7 +105,11 @@ function drawFailing({ failure, report: { place } }: Place, text: string, termin
   return EXIT.refuted;
 }
 
-function drawPlace({ report, alterations }: Place, isWhole: boolean, terminal: Terminal): string {
+function drawPlace(
+  { report, alterations, sequences = [] }: Place,
+  isWhole: boolean,
+  terminal: Terminal,
+): string {
   const { colours, width } = terminal;
   const { place, rows, ended } = report;
   const what = place.sentence === '' ? '' : `: ${shown(place.sentence)}`;
@@ -121,9 +139,17 @@ function drawPlace({ report, alterations }: Place, isWhole: boolean, terminal: T
     lines.push(colours.dim('  this step'));
     for (const one of alterations) lines.push(drawAlteration(one, terminal));
   }
+  if (sequences.length > 0) {
+    lines.push(colours.dim('  safe only one after the other'));
+    const told = isWhole ? sequences : sequences.slice(0, MOST_SEQUENCES);
+    for (const row of told) lines.push(drawRow(row, terminal));
+    const left = sequences.length - told.length;
+    if (left > 0) lines.push(colours.dim(`  ${counted(left, 'sequence')} more: --all shows them`));
+  }
   return `${lines.join('\n')}\n`;
 }
 
+const MOST_SEQUENCES = 20;
 const SIGN = { safe: 'safe', some: 'some', unsafe: 'not', undecided: '?' } as const;
 
 function drawRow({ status, text, words }: FreedomRowData, { colours, width }: Terminal): string {

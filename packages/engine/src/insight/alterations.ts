@@ -5,7 +5,7 @@ import { decide } from '../proving/decide.ts';
 import type { Decision, VerdictName } from '../proving/decision.ts';
 import type { Limits } from '../proving/question.ts';
 import type { MoveStep, Routine, Step } from '../routine/routine.ts';
-import { fill } from './candidates.ts';
+import { fill } from './fillings.ts';
 import { saySteps } from './narrow.ts';
 import { outcomeSet } from './outcome-set.ts';
 import { replaceStep, stepsOf } from './places.ts';

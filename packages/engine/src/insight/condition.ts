@@ -5,7 +5,7 @@ import type { Limits } from '../proving/question.ts';
 import type { EitherStep, Ending, MoveStep, RepeatStep, Routine, Step } from '../routine/routine.ts';
 import { narrower, type Choice } from './condition-text.ts';
 import { sayChosen } from './condition-words.ts';
-import { fill } from './candidates.ts';
+import { fill } from './fillings.ts';
 import { moveById } from '../moves/index.ts';
 import { saySteps } from './narrow.ts';
 import { outcomeSet } from './outcome-set.ts';

@@ -6,7 +6,7 @@ import { layoutKey, type Layout } from '../pictures/layout.ts';
 import { decide } from '../proving/decide.ts';
 import type { Decision, SentenceDecision } from '../proving/decision.ts';
 import type { Limits } from '../proving/question.ts';
-import { BudgetEnded } from '../routine/graph.ts';
+import { BudgetEnded, Rearrangements } from '../routine/graph.ts';
 import type { MoveStep, Routine } from '../routine/routine.ts';
 import { CandidateBook, type Candidate } from './candidates.ts';
 import { FreedomMemory } from './freedom-memory.ts';
@@ -16,6 +16,7 @@ import { judgeWays } from './judge-ways.ts';
 import { Mix } from './mix.ts';
 import { withSteps, type Place } from './places.ts';
 import { familiesOf, probedGraph, type Family, type Probed } from './probed.ts';
+import { safePairs, safeTriples, type Part, type SequencesAsked } from './sequences.ts';
 import { ALL_OPS, Closed } from './spaces.ts';
 import type { Spot } from './spot.ts';
 import { Visits } from './visits.ts';
@@ -149,6 +150,43 @@ export class Freedom {
   /** Asks the caller whether to go on. */
   private tick(): void {
     if (!this.budget.tick(TICK)) throw new BudgetEnded('stopped while mixes were judged');
+  }
+
+  /**
+   * Two or three moves one after the other that keep the sentences certain though not each of them does, each as soon as it is known.
+   * Throws BudgetEnded.
+   */
+  *sequences(place: Place, moves: 2 | 3): Generator<FreedomRow> {
+    const layouts = this.layoutsAt(place);
+    if (layouts.length === 0) return;
+    const { graph, at } = this.probed;
+    const locations = at[this.numberOf(place)];
+    const safe = new Set(
+      [...this.at(place)].flatMap(({ verdict, text }) => (verdict === 'safe' ? [text] : [])),
+    );
+    const parts = [...this.offered(layouts)].map((offered): Part => ({
+      ...offered,
+      isSafe: safe.has(offered.text),
+      mixAt: (location) => offered.mixes.get(layoutKey(graph.locations[location].layout)) ?? offered.mix,
+    }));
+    const made = new Rearrangements();
+    const seen = new Set(parts.map(({ mix }) => mix.sameness(this.relevantBits())));
+    const asked: SequencesAsked = {
+      parts,
+      spot: { locations, visits: (ops) => this.visits(place, ops) },
+      bits: this.relevantBits(),
+      tick: () => this.tick(),
+      judge: (sequence) => {
+        const steps = sequence.flatMap((part) => part.steps);
+        const mix = new Mix(steps, layouts[0], made);
+        const key = layouts.length === 1 ? mix.sameness(this.relevantBits()) : null;
+        if (key === '' || (key !== null && seen.has(key))) return null;
+        if (key !== null) seen.add(key);
+        const mixes = mixesFor(steps, mix, layouts);
+        return mixes === null ? null : this.judge(place, steps, mixes);
+      },
+    };
+    yield* moves === 2 ? safePairs(asked) : safeTriples(asked);
   }
 
   /** Whether these steps may be put in; null where they do not fit: the piles do not come out as they were. */

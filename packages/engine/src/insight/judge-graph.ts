@@ -2,9 +2,10 @@ import { trouble } from '../base/diagnostic.ts';
 import type { Key } from '../moves/move.ts';
 import { listed } from './choice-words.ts';
 import { MOST_LISTED, SAFE, UNSAFE, unsettled, type Judged } from './freedom-row.ts';
-import { isIdentity, type LittleGraph } from './mix.ts';
+import type { LittleGraph } from './mix.ts';
 import { opsOf, type Spot } from './spot.ts';
 import { putIn } from './visits.ts';
+import { isIdentity } from './whole.ts';
 
 // First choices of a large mix that are told apart when they are not safe together.
 const MOST_FIRSTS = 12;

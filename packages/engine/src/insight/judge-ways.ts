@@ -1,10 +1,11 @@
 import { trouble } from '../base/diagnostic.ts';
 import { listed, patternOf, sayOutcome } from './choice-words.ts';
 import { MOST_LISTED, SAFE, UNSAFE, unsettled, type Judged, type WhichChoices } from './freedom-row.ts';
-import { isIdentity, type Mix, type Outcome } from './mix.ts';
+import type { Mix, Outcome } from './mix.ts';
 import { leavesNumberOpen, narrowedTo } from './narrow.ts';
 import { opsOf, type Spot } from './spot.ts';
 import { oneOf } from './visits.ts';
+import { isIdentity } from './whole.ts';
 
 // Choices that are worked through one by one where a place recurs.
 const MOST_ROUNDS = 80;

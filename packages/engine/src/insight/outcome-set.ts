@@ -1,7 +1,8 @@
 import { layoutKey, type Layout } from '../pictures/layout.ts';
 import { Graph, type Edge } from '../routine/graph.ts';
 import type { MoveStep } from '../routine/routine.ts';
-import { alone, composed, wholeKey } from './mix.ts';
+import { alone } from './mix.ts';
+import { composed, wholeKey } from './whole.ts';
 
 /**
  * Everything that some steps can do to these piles, each result once: where every card ends and how it lies. Null where there are more

@@ -1,6 +1,6 @@
 import type { Vector } from '../base/echelon.ts';
-import type { Whole } from './mix.ts';
 import type { Family } from './probed.ts';
+import type { Whole } from './whole.ts';
 
 /** What arrives at a moment and what is needed from there on, laid out so that a rearrangement in between is judged quickly. */
 export interface Passage {

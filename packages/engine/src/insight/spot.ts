@@ -1,5 +1,6 @@
-import type { Mix, Whole } from './mix.ts';
+import type { Mix } from './mix.ts';
 import type { Visits } from './visits.ts';
+import type { Whole } from './whole.ts';
 
 /** A place of a routine as a mix put in there meets it. */
 export interface Spot {

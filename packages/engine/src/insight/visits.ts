@@ -1,9 +1,10 @@
 import { echelonOver, type Echelon, type Vector } from '../base/echelon.ts';
 import type { Edge } from '../routine/graph.ts';
-import type { LittleGraph, Whole } from './mix.ts';
+import type { LittleGraph } from './mix.ts';
 import { momentKey } from './moment-key.ts';
 import { passageFor, type Passage } from './passage.ts';
 import type { Family, Probed } from './probed.ts';
+import type { Whole } from './whole.ts';
 
 /** An edge of a mix; `from` and `to` are its nodes. */
 export interface MixEdge {
@@ -164,6 +165,42 @@ export class Visits {
       this.passages.set(location, (passage = passageFor(this.family, tables, rows)));
     }
     return passage.allows(effect);
+  }
+
+  /** A basis of the tables that come out of a mix put in at a location. */
+  after(location: number, mix: PutIn): readonly Vector[] {
+    const { kernel } = this.family;
+    const search = new Search(this.family);
+    const out: MixEdge[][] = [];
+    for (const edges of mix.into) for (const edge of edges ?? []) (out[edge.from] ??= []).push(edge);
+    for (const table of this.arriving.get(location) ?? []) search.add(mix.start, table);
+    search.run((node, table) => {
+      for (const edge of out[node] ?? []) {
+        const later = kernel.zero();
+        kernel.push(table, edge as Edge, later);
+        search.add(edge.to, later);
+      }
+    });
+    return search.at(mix.end);
+  }
+
+  /** A basis of what must be true before a mix put in at a location for the rest to come out right. */
+  before(location: number, mix: PutIn): readonly Vector[] {
+    const { kernel } = this.family;
+    const search = new Search(this.family);
+    for (const row of this.leaving.get(location) ?? []) search.add(mix.end, row);
+    search.run((node, row) => {
+      for (const edge of mix.into[node] ?? []) {
+        const earlier = kernel.zero();
+        kernel.pull(row, edge as Edge, earlier);
+        search.add(edge.from, earlier);
+      }
+    });
+    return search.at(mix.start);
+  }
+
+  holds(row: Vector, table: Vector): boolean {
+    return this.family.kernel.value(row, table) === 0;
   }
 
   /**

@@ -1,9 +1,11 @@
-import type { Trouble } from '../base/diagnostic.ts';
+import type { Fix, Trouble } from '../base/diagnostic.ts';
 import { bad, good, type Result } from '../base/result.ts';
 import { alterationsOf, type AlterationRow } from '../insight/alterations.ts';
+import type { FreedomMemory } from '../insight/freedom-memory.ts';
 import { Freedom } from '../insight/freedom.ts';
 import type { FreedomRow } from '../insight/freedom-row.ts';
 import { sayPlace, stepsOf, withSteps, type Place } from '../insight/places.ts';
+import { sayParts } from '../insight/sequences.ts';
 import { decide } from '../proving/decide.ts';
 import type { Decision } from '../proving/decision.ts';
 import type { Limits } from '../proving/question.ts';
@@ -12,6 +14,7 @@ import type { MoveStep, Routine } from '../routine/routine.ts';
 import { sentenceOf } from './choices.ts';
 import { failureData, type Describe } from './failure.ts';
 import type { AlterationData, FreedomPlace, FreedomReport, FreedomRowData } from './freedom-data.ts';
+import { insertion } from './insertion.ts';
 import type { FailureData } from './report.ts';
 
 /** What a desk is opened with. */
@@ -22,6 +25,8 @@ export interface DeskParts {
   readonly decision: Decision;
   readonly limits: Limits;
   readonly describe: Describe;
+  /** What was found of notes like this one. */
+  readonly memory?: FreedomMemory;
 }
 
 /** The number that steps put in carry in a performance. */
@@ -57,23 +62,35 @@ export class FreedomDesk {
 
   /** Bad where no sentence is proved, or the limits do not reach as far as the graph. */
   static open(parts: DeskParts): Result<FreedomDesk, Trouble> {
-    const freedom = spared(parts, () => Freedom.of(parts.routine, parts.decision, parts.limits));
+    const freedom = spared(parts, () =>
+      Freedom.of(parts.routine, parts.decision, parts.limits, parts.memory),
+    );
     if (!freedom.ok) return freedom;
     if (!freedom.value.ok) return freedom.value;
     return good(new FreedomDesk(parts, freedom.value.value));
   }
 
   /** The rows of a place, each as soon as it is known; what comes last says why the list ended early, or null. */
-  *rows(place: string): Generator<FreedomRowData, Trouble | null> {
+  rows(place: string): Generator<FreedomRowData, Trouble | null> {
+    return this.tellAll(place, (at) => this.freedom.at(at));
+  }
+
+  /**
+   * Two or three moves one after the other that keep the ending certain though not each of them does: all are safe, and they are
+   * asked about by their text like any row. Three moves are only such as leave no choice.
+   */
+  sequences(place: string, moves: 2 | 3): Generator<FreedomRowData, Trouble | null> {
+    return this.tellAll(place, (at) => this.freedom.sequences(at, moves));
+  }
+
+  /** Rows done one after the other, whatever they are by themselves; null where one of them is not there or they do not fit. */
+  together(place: string, texts: readonly string[]): FreedomRowData | null {
     const at = this.placeOf(place);
-    if (at === undefined) return null;
-    const rows = this.freedom.at(at);
-    for (;;) {
-      const next = spared(this.parts, () => rows.next());
-      if (!next.ok) return next.error;
-      if (next.value.done === true) return null;
-      yield this.told(place, next.value.value);
-    }
+    const parts = texts.map((text) => this.stepsOf(place, text));
+    if (at === undefined || !parts.every((steps) => steps !== undefined)) return null;
+    const text = sayParts(texts.map((one) => ({ text: one })));
+    const row = spared(this.parts, () => this.freedom.try(at, text, parts.flat()));
+    return row.ok && row.value !== null ? this.told(place, row.value) : null;
   }
 
   /** Null for a place that is not there. */
@@ -109,6 +126,14 @@ export class FreedomDesk {
     });
   }
 
+  /** The change of the note's text that puts a row in; null where the note leaves no line for it. */
+  edit(place: string, text: string): Fix | null {
+    const at = this.placeOf(place);
+    const steps = this.stepsOf(place, text);
+    if (at === undefined || steps === undefined) return null;
+    return insertion(this.parts.text, at, text, withSteps(this.parts.routine, at, steps));
+  }
+
   /** The step's changes, each as soon as it is known; none for a step that is not there. */
   *alterations(step: string): Generator<AlterationData, Trouble | null> {
     const { routine, decision, limits } = this.parts;
@@ -132,6 +157,21 @@ export class FreedomDesk {
     if (!this.altered.has(step)) for (const _ of this.alterations(step));
     const row = this.altered.get(step)?.find((one) => one.kind === kind);
     return row === undefined ? null : this.failureOf((note) => ({ note, routine: row.routine }));
+  }
+
+  private *tellAll(
+    place: string,
+    find: (at: Place) => Generator<FreedomRow>,
+  ): Generator<FreedomRowData, Trouble | null> {
+    const at = this.placeOf(place);
+    if (at === undefined) return null;
+    const rows = find(at);
+    for (;;) {
+      const next = spared(this.parts, () => rows.next());
+      if (!next.ok) return next.error;
+      if (next.value.done === true) return null;
+      yield this.told(place, next.value.value);
+    }
   }
 
   private placeOf(id: string): Place | undefined {
