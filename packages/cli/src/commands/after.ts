@@ -17,6 +17,9 @@ export interface AfterOptions {
   readonly limits: JobLimits;
 }
 
+/** Endings besides the note's own that are shown. */
+const MOST_SHOWN = 8;
+
 /** What is still certain after a mishap, and which endings are left. */
 export async function after(path: string, options: AfterOptions, terminal: Terminal): Promise<number> {
   const file = await fileOrCode(path, terminal);
@@ -66,13 +69,12 @@ export async function after(path: string, options: AfterOptions, terminal: Termi
       if (line !== '') terminal.out(`${hang('    ', shown(capital(line)), width)}\n`);
   }
   const left = remains.filter(({ from }) => from !== 'note');
-  if (left.length > 0) {
-    terminal.out(`\n${colours.bold('Certain all the same')}\n`);
-    for (const { words, from } of left)
-      terminal.out(
-        `${hang('  ', `${shown(capital(words.replace(/\.$/, '')))}.${from === 'also' ? ' (not claimed by the note)' : ''}`, width)}\n`,
-      );
-  } else if (!isCertain) terminal.out('\nNothing else that was looked for is certain.\n');
+  if (left.length > 0) terminal.out(`\n${colours.bold('Certain all the same')}\n`);
+  else if (!isCertain) terminal.out('\nNothing else that was looked for is certain.\n');
+  for (const { words } of left.slice(0, MOST_SHOWN))
+    terminal.out(`${hang('  ', `${shown(words)}.`, width)}\n`);
+  const more = left.length - MOST_SHOWN;
+  if (more > 0) terminal.out(`${colours.dim(`  and ${more} more: --json has them all`)}\n`);
   return isCertain ? EXIT.proved : EXIT.refuted;
 }
 

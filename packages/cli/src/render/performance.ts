@@ -21,6 +21,8 @@ export function drawStep(step: PerformanceStep, { colours, width }: Terminal): s
   const lead = `${step.number.padEnd(INDENT - 2)}  `;
   const head = colours.bold(hang(lead, shown(step.sentence), width));
   const choice = step.choice === '' ? [] : [`${' '.repeat(INDENT)}${choiceWords(step)}`];
+  if (step.slip !== undefined)
+    choice.push(colours.red(hang(' '.repeat(INDENT), `slip: ${shown(step.slip)}`, width)));
   // Going on or stopping moves no card.
   if (step.is === 'choice') return [head, ...choice].join('\n');
   return [head, ...choice, drawTable(step.after, colours, width, INDENT)].join('\n');

@@ -7,7 +7,7 @@ import type { Found } from '../structures/recognise.ts';
 import { alsoCertain } from './also.ts';
 import { onceAt } from './once.ts';
 import type { Place } from './places.ts';
-import { contraryTo, weakerThan } from './weaker.ts';
+import { contraryTo, strongest, weakerThan } from './weaker.ts';
 
 /** What is still certain once something has happened that the note does not say. */
 export interface After {
@@ -47,7 +47,12 @@ export function afterMishap(
       .sentences.filter(({ verdict }) => verdict === 'proved')
       .map(({ ending }) => ending);
   };
-  const weaker = certain(asked.flatMap((ending) => weakerThan(ending, routine.cards)));
+  const less = asked.flatMap((ending) => weakerThan(ending, routine.cards));
+  const held = new Set([
+    ...certain(less.map(({ ending }) => ending)).map(({ text }) => text),
+    ...decision.sentences.filter(({ verdict }) => verdict === 'proved').map(({ ending }) => ending.text),
+  ]);
+  const weaker = strongest(less, (text) => held.has(text));
   const contrary = certain(asked.flatMap(contraryTo));
   return { decision, isOnce: once.isOnce, weaker, contrary, also: also(decision, limits) };
 }

@@ -8,26 +8,45 @@ import type { Ending, Sentence } from '../routine/routine.ts';
 // More than this of one ending helps nobody.
 const MOST = 24;
 
+/** An ending that says less than one of the note. */
+export interface Less {
+  readonly ending: Ending;
+  /** Endings that say more than this one, by their texts: the note's own, and those on the way from it. */
+  readonly above: ReadonlySet<string>;
+}
+
 /**
  * Endings that say less than a sentence, the strongest first: what would still be worth saying if the sentence failed. Whatever makes the
  * sentence true makes each of them true.
  */
-export function weakerThan(ending: Ending, cards: readonly Card[]): Ending[] {
-  const found = new Map<string, Ending>();
-  let layer: readonly Sentence[] = [ending.sentence];
+export function weakerThan(ending: Ending, cards: readonly Card[]): Less[] {
+  const found = new Map<string, { ending: Ending; above: Set<string> }>();
   const own = printed(ending.sentence);
+  let layer: readonly { sentence: Sentence; above: ReadonlySet<string> }[] = [
+    { sentence: ending.sentence, above: new Set([ending.text]) },
+  ];
   while (layer.length > 0 && found.size < MOST) {
-    const next: Sentence[] = [];
-    for (const sentence of layer)
+    const next: { sentence: Sentence; above: ReadonlySet<string> }[] = [];
+    for (const { sentence, above } of layer)
       for (const less of lessThan(sentence, cards)) {
         const text = printed(less);
-        if (text === null || text === own || found.has(text)) continue;
-        found.set(text, { text, range: ending.range, sentence: less });
-        next.push(less);
+        if (text === null || text === own) continue;
+        const known = found.get(text);
+        for (const more of above) known?.above.add(more);
+        if (known !== undefined) continue;
+        found.set(text, { ending: { text, range: ending.range, sentence: less }, above: new Set(above) });
+        next.push({ sentence: less, above: new Set([...above, text]) });
       }
     layer = next;
   }
   return [...found.values()].slice(0, MOST);
+}
+
+/** Those that are not said already by what says more and is certain as well. */
+export function strongest(all: readonly Less[], isCertain: (text: string) => boolean): Ending[] {
+  return all
+    .filter(({ ending, above }) => isCertain(ending.text) && ![...above].some(isCertain))
+    .map(({ ending }) => ending);
 }
 
 /** Endings that say the contrary of a sentence, or of what it says least of: after a mishap just these may have become certain. */
@@ -56,7 +75,7 @@ function printed(sentence: Sentence): string | null {
   if (sentence.says !== 'claim') return null;
   const { phrases, defaults } = claimById(sentence.claim);
   const text = printPhrases(phrases, sentence.args, defaults, BLANKS);
-  return text === null ? null : `${text.slice(0, 1).toUpperCase()}${text.slice(1)}.`;
+  return text === null ? null : `${text.slice(0, 1).toUpperCase()}${text.slice(1)}`;
 }
 
 /** One step down. */

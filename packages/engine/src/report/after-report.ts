@@ -7,7 +7,7 @@ import type { Note } from '../note/note.ts';
 import { namesMissing, readSteps } from '../note/read-steps.ts';
 import type { VerdictName } from '../proving/decision.ts';
 import type { Limits } from '../proving/question.ts';
-import type { Routine, Step } from '../routine/routine.ts';
+import type { MoveStep, Routine, Step } from '../routine/routine.ts';
 import { failureData, type Describe } from './failure.ts';
 import type { FailureData } from './report.ts';
 import type { RemainsData } from './slips-data.ts';
@@ -52,10 +52,10 @@ export function afterReport(
   if (!steps.ok) return steps;
   const names = namesMissing(steps.value, stepsBefore(routine.steps, place));
   if (names.length > 0) return bad(trouble('mishap-names', { names, place: sayPlace(place) }));
-  const after = afterMishap(routine, place, steps.value, limits);
+  const { placed, text } = withTexts(steps.value, note.text);
+  const after = afterMishap(routine, place, placed, limits);
   if (after === null) return bad(trouble('no-such-place', { place: at, places: places.map(({ id }) => id) }));
   const { decision, isOnce, weaker, contrary, also } = after;
-  const text = note.text;
   const proved = decision.sentences.filter(({ verdict }) => verdict === 'proved');
   return good({
     place: sayPlace(place),
@@ -73,9 +73,23 @@ export function afterReport(
       ...proved.map(({ ending }): RemainsData => ({ words: ending.text, from: 'note' })),
       ...weaker.map((one): RemainsData => ({ words: one.text, from: 'weaker' })),
       ...contrary.map((one): RemainsData => ({ words: one.text, from: 'also' })),
-      ...also.map(({ words }): RemainsData => ({ words, from: 'also' })),
+      ...also.map(({ words }): RemainsData => ({
+        words: `${words.slice(0, 1).toUpperCase()}${words.slice(1)}`,
+        from: 'also',
+      })),
     ],
   });
+}
+
+/** Steps with places of their own behind the end of the note, so that a performance can quote them. */
+function withTexts(steps: readonly MoveStep[], note: string): { placed: MoveStep[]; text: string } {
+  let text = note;
+  const placed = steps.map((step): MoveStep => {
+    const from = text.length + 1;
+    text += `\n${(saySteps([step]) ?? '').replace(/\.$/, '')}`;
+    return { ...step, range: { from, to: text.length } };
+  });
+  return { placed, text };
 }
 
 /** Steps that are done before a place is come to, or may be. */

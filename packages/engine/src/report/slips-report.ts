@@ -2,7 +2,7 @@ import type { Trouble } from '../base/diagnostic.ts';
 import { bad, good, type Result } from '../base/result.ts';
 import { listed } from '../insight/choice-words.ts';
 import { Slips, type SlipFinding, type SlipOnSentence } from '../insight/slips.ts';
-import { contraryTo, weakerThan } from '../insight/weaker.ts';
+import { contraryTo, strongest, weakerThan, type Less } from '../insight/weaker.ts';
 import type { Decision } from '../proving/decision.ts';
 import type { Limits } from '../proving/question.ts';
 import type { Graph } from '../routine/graph.ts';
@@ -42,25 +42,29 @@ export function slipRows(parts: SlipParts, at?: string): Result<Generator<SlipRo
         said.add(text);
         return isNew;
       });
-  const weaker = others((ending) => weakerThan(ending, routine.cards));
-  const contrary = new Set(others(contraryTo));
-  const slips = Slips.of(routine, decision, limits, [...weaker, ...contrary]);
-  return slips.ok ? good(rows(slips.value, contrary, parts, at)) : bad(slips.error);
+  const less = proved.flatMap(({ ending }) => weakerThan(ending, routine.cards));
+  const weaker = others((ending) =>
+    less.filter(({ above }) => above.has(ending.text)).map((one) => one.ending),
+  );
+  const besides: Besides = { less, contrary: new Set(others(contraryTo)) };
+  const slips = Slips.of(routine, decision, limits, [...weaker, ...besides.contrary]);
+  return slips.ok ? good(rows(slips.value, besides, parts, at)) : bad(slips.error);
 }
 
-function* rows(
-  slips: Slips,
-  contrary: ReadonlySet<Ending>,
-  parts: SlipParts,
-  at: string | undefined,
-): Generator<SlipRow> {
+/** Endings besides those of the note. */
+interface Besides {
+  readonly less: readonly Less[];
+  readonly contrary: ReadonlySet<Ending>;
+}
+
+function* rows(slips: Slips, besides: Besides, parts: SlipParts, at: string | undefined): Generator<SlipRow> {
   for (const possible of slips.possible)
     if (at === undefined || possible.step.number === at) {
       const finding = slips.finding(possible);
       const isOpen = at !== undefined && (finding.verdict === 'sometimes' || finding.verdict === 'harmful');
       const chance = isOpen ? slips.chance(possible) : null;
       yield {
-        ...rowOf(finding, contrary, slips.graph, parts),
+        ...rowOf(finding, besides, slips.graph, parts),
         chance: chance === null ? null : sayChance(chance),
       };
     }
@@ -68,7 +72,7 @@ function* rows(
 
 function rowOf(
   finding: SlipFinding,
-  contrary: ReadonlySet<Ending>,
+  besides: Besides,
   graph: Graph,
   parts: SlipParts,
 ): Omit<SlipRow, 'chance'> {
@@ -86,20 +90,22 @@ function rowOf(
     words: sayVerdict(finding, graph, parts.decision),
     sentences: sentences.map((one) => ({ text: one.ending.text, verdict: one.verdict })),
     notice,
-    remains: verdict === 'harmless' ? [] : remainsOf(finding, contrary),
+    remains: verdict === 'harmless' ? [] : remainsOf(finding, besides),
     failure: failureOf(sentences, graph, parts),
   };
 }
 
-/** Sentences of the note first, then what says less than those that may fail. */
-function remainsOf({ sentences, remains }: SlipFinding, contrary: ReadonlySet<Ending>): RemainsData[] {
+/** Sentences of the note first, then what says less than those that may fail, then the contrary of one. */
+function remainsOf({ sentences, remains }: SlipFinding, { less, contrary }: Besides): RemainsData[] {
   const whole = sentences.filter(({ verdict }) => verdict === 'harmless');
+  const certain = new Set([...whole.map(({ ending }) => ending.text), ...remains.map(({ text }) => text)]);
+  const weaker = strongest(less, (text) => certain.has(text)).map(({ text }) => text);
   return [
     ...whole.map(({ ending }): RemainsData => ({ words: ending.text, from: 'note' })),
-    ...remains.map((ending): RemainsData => ({
-      words: ending.text,
-      from: contrary.has(ending) ? 'also' : 'weaker',
-    })),
+    ...[...new Set(weaker)].map((words): RemainsData => ({ words, from: 'weaker' })),
+    ...remains
+      .filter((ending) => contrary.has(ending))
+      .map(({ text }): RemainsData => ({ words: text, from: 'also' })),
   ];
 }
 

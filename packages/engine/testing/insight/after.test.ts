@@ -49,7 +49,9 @@ describe.each(LOOPED)('%s', (_name, text) => {
           `${at} ${routine.endings[i].text} ${isCertain ? 'proved' : 'refuted'}`,
         );
       }
-      const less = routine.endings.flatMap((ending) => weakerThan(ending, routine.cards));
+      const less = routine.endings
+        .flatMap((ending) => weakerThan(ending, routine.cards))
+        .map(({ ending }) => ending);
       for (const { words, from } of found.value.remains) {
         const ending = less.find((one) => one.text === words);
         if (from === 'weaker')
