@@ -21,7 +21,11 @@ export function failureData(
   const { graph, starts } = decision;
   const { end } = runsOf(graph, way.start, way.path);
   const judged = graph.locations[end.location].exit ? judge(graph, starts, end) : [];
-  const shows = judged[graph.routine.endings.indexOf(ending)]?.shows ?? '';
+  const judgment = judged[graph.routine.endings.indexOf(ending)];
+  // After a slip a pile that the sentence speaks of may not be there.
+  const senseless =
+    judgment?.trouble === undefined ? '' : describe(judgment.trouble).words.replace(/\.$/, '');
+  const shows = judgment?.shows || senseless;
   return {
     performance: performanceOf(graph, way.start, way.path, text),
     choices: choicesOf(decision, way),
