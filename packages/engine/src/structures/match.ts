@@ -2,7 +2,7 @@ import type { Card } from '../cards/card.ts';
 import type { Problem } from '../proving/problem.ts';
 import type { Space } from '../proving/space.ts';
 import type { Graph } from '../routine/graph.ts';
-import type { Reading } from './slot-vectors.ts';
+import { denied, type Reading } from './slot-vectors.ts';
 import type { Subject } from './subject.ts';
 
 /** What measures of a sentence's equations are about, and how they are read off the columns: one reading, two for two cards. */
@@ -36,11 +36,29 @@ function readingsOf(space: Space, graph: Graph, cards: readonly Card[], bits: re
   );
 }
 
+const known = new WeakMap<
+  Problem,
+  { readonly subjects: readonly Subject[]; readonly found: readonly Matched[] }
+>();
+
 /**
  * The subjects that a problem's measures are about, as far as they are among those given. Classes are the same when they sort the
- * cards alike, whatever the values are called.
+ * cards alike, whatever the values are called. Every moment of a routine asks the same.
  */
 export function matched(
+  problem: Problem,
+  graph: Graph,
+  cards: readonly Card[],
+  subjects: readonly Subject[],
+): readonly Matched[] {
+  const before = known.get(problem);
+  if (before?.subjects === subjects) return before.found;
+  const found = match(problem, graph, cards, subjects);
+  known.set(problem, { subjects, found });
+  return found;
+}
+
+function match(
   problem: Problem,
   graph: Graph,
   cards: readonly Card[],
@@ -52,15 +70,15 @@ export function matched(
   problem.space.measures.forEach((reading, i) => {
     const own = members.map((readings) => readings[i]);
     // A number may be added up and counted round; of classes one name is enough.
-    const known = new Set<string>();
+    const told = new Set<string>();
     for (const one of subjects) {
       const same = sameSubject(one, own, problem.p, cards, bits);
-      if (same !== null && !known.has(one.is))
+      if (same !== null && !told.has(one.is))
         found.push({ subject: same, readings: [reading], ...turnedIn(same, own, cards, bits) });
-      else if (same === null && isOfOthers(one, own, problem.p, cards, bits) && !known.has(one.is))
+      else if (same === null && isOfOthers(one, own, problem.p, cards, bits) && !told.has(one.is))
         found.push({ subject: { ...one, p: problem.p }, readings: [denied(reading, problem.p)] });
       else continue;
-      known.add(one.is);
+      told.add(one.is);
     }
   });
   return [...found, ...twoCards(members, problem, cards, subjects, bits)];
@@ -92,11 +110,6 @@ function isOfOthers(
   if (is !== 'count' || p === 2 || own.length !== 1 || measure.bits.length > 0) return false;
   const values = valuesOf(cards, bits, (card, bit) => measure.of(card, bit));
   return own[0].every((value, i) => value === 1 - values[i]);
-}
-
-/** One less what is read. */
-export function denied({ columns, constant }: Reading, p: number): Reading {
-  return { columns: columns.map((c) => (p - c) % p), constant: (p + 1 - constant) % p };
 }
 
 /** Two cards of which both are among what the equations measure. */

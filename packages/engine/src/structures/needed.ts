@@ -3,9 +3,9 @@ import type { Card } from '../cards/card.ts';
 import type { Layout } from '../pictures/layout.ts';
 import type { Problem } from '../proving/problem.ts';
 import type { Graph } from '../routine/graph.ts';
-import { denied, matched } from './match.ts';
+import { matched } from './match.ts';
 import { recognise, type Found, type SlotRow } from './recognise.ts';
-import { fromNeed, type Reading, type SlotVectors } from './slot-vectors.ts';
+import { fromNeed, type Reading } from './slot-vectors.ts';
 import type { Subject } from './subject.ts';
 
 /** What is needed at a location in the trade's words, and the needed equations that no structure says. */
@@ -39,7 +39,7 @@ export function neededStructures(
   const told = echelonOver(p, fixed);
   const found: Found[] = [];
   for (const { subject, readings, turned } of matched(problem, graph, cards, subjects)) {
-    const vectors = vectorsOf(problem, rows, readings, turned);
+    const vectors = fromNeed(problem, rows, readings, turned);
     for (const one of recognise(vectors, layout, subject)) {
       let isNew = false;
       for (const row of one.rows) if (told.insert(weightsOf(row, fixed / d, problem, readings))) isNew = true;
@@ -48,28 +48,6 @@ export function neededStructures(
   }
   const rest = rows.filter((row) => told.insert(weights(row)));
   return { found, rest, isAll: rest.length === 0 };
-}
-
-/** What satisfies the needed equations for every member: each has constants of its own, and may be measured the other way round. */
-function vectorsOf(
-  problem: Problem,
-  rows: readonly (readonly number[])[],
-  readings: readonly Reading[],
-  turned: readonly boolean[] | undefined,
-): SlotVectors {
-  const { m, members, p, width } = problem;
-  if (m === 1 && turned === undefined) return fromNeed(problem, rows, readings);
-  const all = members.map(({ constants }, t) => {
-    const bound = constants.slice(1).map((constant, j) => {
-      const row = new Array<number>(width).fill(0);
-      row[width - m] = (p - constant) % p;
-      row[width - m + j + 1] = 1;
-      return row;
-    });
-    const own = turned?.[t] === true ? readings.map((reading) => denied(reading, p)) : readings;
-    return fromNeed(problem, [...rows, ...bound], own);
-  });
-  return { ...all[0], list: all.flatMap(({ list }) => list) };
 }
 
 /** A structure's equation in the columns of the problem, without its constants. */

@@ -4,6 +4,7 @@ import type { Form, Pattern, Variant } from './form.ts';
 import { FORMS } from './forms.ts';
 import { classesOf, type SlotClasses, type SlotVectors } from './slot-vectors.ts';
 import type { Subject } from './subject.ts';
+import { Ties } from './ties.ts';
 
 /** A structure that was found in a pile, or in two. */
 export interface Found {
@@ -49,14 +50,14 @@ export function recognise(
 /** All of them, those too that follow from others. */
 export function structuresIn(vectors: SlotVectors, layout: Layout, subject: Subject): Found[] {
   if (vectors.list.length === 0) return [];
-  const classes = classesOf(vectors);
+  const classes = PAIRED.has(subject.is) ? classesOf(vectors) : { of: [], opposite: [] };
   const piles = slotsOfPiles(layout);
   const cards = layout.sizes.reduce((sum, size) => sum + size, 0);
   const all: Found[] = [];
   const look = (form: Form, some: readonly Pile[]): void => {
     if (form.whole === true && some[0].slots.length < cards) return;
     const slots = slotsFor(subject, some, cards);
-    for (const variant of form.variants(some[0].slots.length, subject, some[1]?.slots.length ?? 0)) {
+    for (const variant of variantsOf(form, some[0].slots.length, subject, some[1]?.slots.length ?? 0)) {
       const found = test(form, variant, vectors, classes, slots, some, subject);
       if (found !== null) all.push(found);
     }
@@ -69,6 +70,21 @@ export function structuresIn(vectors: SlotVectors, layout: Layout, subject: Subj
   }
   return all;
 }
+
+const made = new WeakMap<Subject, Map<string, readonly Variant[]>>();
+
+/** Every moment with piles of these sizes asks for the same. */
+function variantsOf(form: Form, n: number, subject: Subject, m: number): readonly Variant[] {
+  let known = made.get(subject);
+  if (known === undefined) made.set(subject, (known = new Map<string, readonly Variant[]>()));
+  const key = `${form.id} ${n} ${m}`;
+  let variants = known.get(key);
+  if (variants === undefined) known.set(key, (variants = form.variants(n, subject, m)));
+  return variants;
+}
+
+/** Subjects of which pairs are told. */
+const PAIRED: ReadonlySet<Subject['is']> = new Set<Subject['is']>(['class', 'two cards', 'one off']);
 
 /** Two cards are read on every slot one after the other: the places of a pile come twice. */
 function slotsFor({ is }: Subject, piles: readonly Pile[], cards: number): readonly number[] {
@@ -298,18 +314,36 @@ function folded(
   { slots, p }: SlotVectors,
   isTrivial: (row: SlotRow) => boolean,
 ): Found[] {
-  const ranked = all.map((found) => ({ ...found, rank: rankOf(found.rows, slots, p) }));
+  const ranked = all.map((found) => ({ ...found, rank: rankOf(found, slots, p) }));
   // What is said of one pile is plainer than what is said of two.
   const order = ranked
     .map((found, i) => ({ found, i }))
     .sort((a, b) => a.found.piles.length - b.found.piles.length || b.found.rank - a.found.rank || a.i - b.i);
   const told = echelonOver(p, slots + 1);
+  const ties = new Ties(slots);
   for (const { rows } of all) addAll(told, rows.filter(isTrivial), slots, p);
-  return order.filter(({ found }) => addAll(told, found.rows, slots, p) > 0).map(({ found }) => found);
+  return order
+    .filter(({ found }) => {
+      const pairs = tiesIn(found);
+      if (pairs?.every(([a, b, odd]) => ties.follows(a, b, odd)) === true) return false;
+      pairs?.forEach(([a, b, odd]) => ties.tie(a, b, odd));
+      return addAll(told, found.rows, slots, p) > 0;
+    })
+    .map(({ found }) => found);
 }
 
-function rankOf(rows: readonly SlotRow[], slots: number, p: number): number {
-  return addAll(echelonOver(p, slots + 1), rows, slots, p);
+/** The slots that a structure ties two by two; null for others. */
+function tiesIn({ pattern, rows }: Found): (readonly [number, number, 0 | 1])[] | null {
+  if (pattern.of !== 'pairs') return null;
+  const odd = pattern.relation === 'opposite' ? 1 : 0;
+  return rows.map(({ weights: [[a], [b]] }) => [a, b, odd] as const);
+}
+
+function rankOf(found: Found, slots: number, p: number): number {
+  const pairs = tiesIn(found);
+  if (pairs === null) return addAll(echelonOver(p, slots + 1), found.rows, slots, p);
+  const ties = new Ties(slots);
+  return pairs.filter(([a, b, odd]) => ties.tie(a, b, odd)).length;
 }
 
 /** How many of the rows were new. */
