@@ -1,5 +1,6 @@
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
+import { browserSuite } from './browser-suite.ts';
 import { calibrationMs } from './calibrate.ts';
 import { engineSuite } from './engine-suite.ts';
 import { exactSuite } from './exact-suite.ts';
@@ -10,7 +11,7 @@ import { structuresSuite } from './structures-suite.ts';
 import { drawn } from './tables.ts';
 import { isMet, targetRow, type Target } from './targets.ts';
 
-const SUITES = ['engine', 'exact', 'structures', 'process', 'peers'] as const;
+const SUITES = ['engine', 'exact', 'structures', 'process', 'peers', 'browser'] as const;
 
 /** Runs the suites named, or all; ends with 1 when a target was missed. */
 function main(): number {
@@ -34,6 +35,7 @@ function main(): number {
     structures: structuresSuite,
     process: () => processSuite(join(root, 'bench'), join(root, 'packages/cli/bin/foregone.mjs')),
     peers: () => peerSuite(join(root, 'bench/z3-child.mjs'), values.only ?? ''),
+    browser: () => browserSuite(root),
   };
   for (const name of SUITES) if (chosen.includes(name)) targets.push(...suites[name]());
   if (targets.length === 0) return 0;

@@ -36,16 +36,18 @@ export function AppHeader({ route, note }: { readonly route: Route; readonly not
               </a>
             </li>
           ))}
+          <li>
+            <a
+              className="room"
+              href={addressOf({ room: 'help', page: '' })}
+              aria-current={route.room === 'help' ? 'page' : undefined}
+            >
+              Help
+            </a>
+          </li>
         </ul>
       </nav>
       <HeaderPlace />
-      <a
-        className="room"
-        href={addressOf({ room: 'help', page: '' })}
-        aria-current={route.room === 'help' ? 'page' : undefined}
-      >
-        Help
-      </a>
       <PreferencesButton />
     </header>
   );

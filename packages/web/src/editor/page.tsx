@@ -160,7 +160,10 @@ export function Page({ note }: { readonly note: NoteRecord }) {
           Find
         </Button>
       </InHeader>
-      <article className="note-page paper">
+      <article
+        className="note-page paper"
+        data-busy={known.report?.text === text ? (known.busy ?? '') : 'check'}
+      >
         <div className="note-columns">
           <div className="note-main">
             <Head

@@ -4,7 +4,7 @@ import { createEngine } from '../worker/client.ts';
 import { NOTHING_KNOWN, openDesk, type Desk, type Known, type Wanted } from './desk.ts';
 
 /** A pause in typing after which the engine reads, in milliseconds. */
-const PAUSE = 60;
+const PAUSE = 30;
 
 /** What the engine knows of the text; it works in a thread of its own and never holds up a key. */
 export function useDesk({ text, performance, step, breaking }: Wanted): Known {

@@ -48,7 +48,7 @@ export function CardsLayer({
     });
   }, [onPainter]);
   const cardWidth: CSSProperties & Record<'--card-width', string> = {
-    '--card-width': `${cardWidthFor(width)}px`,
+    '--card-width': `${cardWidthFor(width, cards.length)}px`,
     height,
   };
   return (

@@ -28,14 +28,20 @@ const LABEL = 30;
 // A card of which less than this share shows could not be told or touched, so a pile goes on in another row.
 const LEAST_SHOWN = 0.24;
 
-/** Cards are as large as the table allows, between what a thumb and what a projector need. */
-export function cardWidthFor(width: number): number {
-  return Math.round(Math.min(84, Math.max(44, width / 14)));
+/**
+ * Cards are as large as the table allows, between what a thumb and what a projector need: few enough for one row are as wide as the
+ * row lets them be.
+ */
+export function cardWidthFor(width: number, cards: number): number {
+  const many = Math.min(84, width / 14);
+  const few = Math.min(120, width / (cards + 2) - GAP);
+  return Math.round(Math.max(44, many, few));
 }
 
 /** Piles side by side, each a spread row from its top card at the left; what does not fit goes on below. */
 export function place(table: TableData, width: number): Placed {
-  const card = cardWidthFor(width);
+  const total = table.piles.reduce((sum, pile) => sum + pile.cards.length, 0);
+  const card = cardWidthFor(width, total);
   const height = card * (10 / 7);
   const piles = table.piles.filter((pile) => pile.cards.length > 0);
   const columns = Math.max(1, Math.min(piles.length, Math.floor(width / (card * 2.4))));

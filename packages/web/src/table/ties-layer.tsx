@@ -15,7 +15,7 @@ const DEEPEST = 34;
 
 /** Drawn over the performer's cards in pencil: what is needed of them now, pairs by arcs and stretches by brackets. */
 export function TiesLayer({ moment, table, placed, width }: TiesLayerProps) {
-  const card = cardWidthFor(width);
+  const card = cardWidthFor(width, placed.poses.size);
   const paths = picturesOf(moment, table).flatMap(({ pile, picture }) => {
     const cards = table.piles.find(({ name }) => name === pile)?.cards ?? [];
     const at = (place: number) => placed.poses.get(cards[place]?.id ?? -1);

@@ -38,7 +38,7 @@ describe('a performance in time', () => {
         expect(turn).toBeGreaterThanOrEqual(0);
         expect(turn).toBeLessThanOrEqual(1);
         expect(x).toBeGreaterThanOrEqual(0);
-        expect(x + cardWidthFor(width)).toBeLessThanOrEqual(width + 0.5);
+        expect(x + cardWidthFor(width, 8)).toBeLessThanOrEqual(width + 0.5);
       }
     }
   });
