@@ -23,9 +23,13 @@ export function insertion(text: string, place: Place, sentences: string, wanted:
   return made !== undefined && likeness(made) === likeness(wanted) ? fix : null;
 }
 
-/** A routine's steps as a text, apart from where they stand in a note. */
+/** A routine's steps as a text, apart from where they stand in a note and who knows of them. */
 function likeness({ steps }: Routine): string {
-  return JSON.stringify(steps, (key, value: unknown) =>
-    key === 'number' || key === 'range' || key === 'secret' || key === 'open' ? undefined : value,
-  );
+  return JSON.stringify(steps, (key, value: unknown) => {
+    if (ASIDE.has(key)) return undefined;
+    if (typeof value !== 'object' || value === null || Array.isArray(value)) return value;
+    return Object.fromEntries(Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1)));
+  });
 }
+
+const ASIDE: ReadonlySet<string> = new Set(['number', 'range', 'secret', 'open']);
