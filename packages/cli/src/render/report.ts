@@ -89,7 +89,8 @@ function drawSentence(
   if (failure === null) return lines.join('\n');
   lines.push('', indented(drawPerformance(failure.performance, { ...terminal, width: width - 4 }), 4));
   if (failure.stuck !== '') lines.push(hang('    ', `Stuck: ${failure.stuck}`, width));
-  lines.push(hang('    ', shown(failure.lost.words), width));
+  // That already the plainest performance fails is said above.
+  if (failure.lost.step !== null) lines.push(hang('    ', shown(failure.lost.words), width));
   if (!failure.shortest)
     lines.push(hang('    ', 'Found by chance or along a search for a rule: a shorter one may exist.', width));
   const choices = failure.choices.map((key) => quoted(String(key))).join(',');

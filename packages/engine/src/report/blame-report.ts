@@ -13,7 +13,7 @@ import { sayChance } from './words.ts';
 export interface Blame {
   /** The sentence of the ending. */
   readonly sentence: string;
-  /** The step at which the shortest failing performance loses it; null where not even the plainest one comes out. */
+  /** The step at which the shortest failing performance loses it, or on which it hangs; null where there is no such step. */
   readonly step: string | null;
   readonly words: string;
   /** The smallest condition on one choice under which it is proved; null where none was found. */
@@ -63,10 +63,15 @@ function blameOf(
       ? { step: null, words: 'It is not as likely as is asked for.' }
       : lostAt(graph, starts, ending, failure.way, text);
   const condition = conditionFor(routine, ending, limits);
+  // Where already the plainest choice is a wrong one, it hangs on the choice that could save it.
+  const hangs =
+    lost.step === null && condition !== null
+      ? { step: condition.step, words: `${lost.words} It hangs on what is chosen at step ${condition.step}.` }
+      : lost;
   const found = raisesOf(routine, ending, decision, limits);
   return {
     sentence: ending.text,
-    ...lost,
+    ...hangs,
     condition:
       condition === null ? null : { step: condition.step, words: condition.words, text: condition.text },
     chance: found === null ? null : sayChance({ kind: 'exact', value: found.chance }),
