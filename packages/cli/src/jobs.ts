@@ -11,6 +11,7 @@ import {
   recheckCertificate,
   slipsOf,
   smtOf,
+  structuresOf,
   type Advice,
   type AfterReport,
   type AlterationData,
@@ -24,6 +25,7 @@ import {
   type Report,
   type Result,
   type SentenceMoments,
+  type StepStructures,
   type SlipRow,
   type Trouble,
 } from '@foregone/engine';
@@ -84,7 +86,11 @@ export interface Answers extends InsightAnswers {
     readonly certificate: Result<Certificate, Trouble> | null;
     readonly advice: Advice | null;
   };
-  readonly moments: { readonly report: Report; readonly moments: Result<SentenceMoments[], Trouble> };
+  readonly moments: {
+    readonly report: Report;
+    readonly moments: Result<SentenceMoments[], Trouble>;
+    readonly structures: Result<StepStructures[], Trouble>;
+  };
   readonly freedom: {
     readonly report: Report;
     /** Why nothing can be said. */
@@ -141,7 +147,11 @@ export function doJob(job: Job, goOn: (spent: number) => boolean): Answers[Job['
     case 'moments': {
       const limits = { ...job.limits, goOn };
       const checked = check(job.text, limits);
-      return { report: checked.report, moments: moments(checked, limits) };
+      return {
+        report: checked.report,
+        moments: moments(checked, limits),
+        structures: structuresOf(checked, limits),
+      };
     }
     case 'freedom':
       return freedomOf(job, { ...job.limits, goOn });

@@ -62,6 +62,7 @@ export type {
 export { FreedomMemory } from './insight/freedom-memory.ts';
 export type { ChoiceData } from './insight/freedom-row.ts';
 export {
+  structuresOf,
   structuresReport,
   type MomentStructures,
   type NeededData,

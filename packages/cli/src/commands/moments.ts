@@ -6,6 +6,7 @@ import { runJob } from '../run-job.ts';
 import { shown } from '../render/diagnostics.ts';
 import { hang, wrap } from '../render/wrap.ts';
 import type { Terminal } from '../terminal.ts';
+import { drawStructures } from '../render/structures.ts';
 import { complainOfNote, fileOrCode } from './complain.ts';
 
 export interface MomentsOptions {
@@ -25,15 +26,23 @@ export async function moments(
 ): Promise<number> {
   const file = await fileOrCode(path, terminal);
   if (typeof file === 'number') return file;
-  const { report, moments: found } = await runJob({ job: 'moments', text: file.text, limits });
+  const { report, moments: found, structures } = await runJob({ job: 'moments', text: file.text, limits });
   const problem = found.ok ? undefined : sayTrouble(found.error);
   const sentences = found.ok ? found.value : [];
+  const named = structures.ok ? structures.value : [];
   if (report.verdict === 'not understood') complainOfNote(path, file.text, report, terminal);
   else if (problem !== undefined) terminal.err(`${problem}\n`);
   if (json) {
     const { title, verdict } = report;
     terminal.out(
-      jsonText({ file: path, title, verdict, ...(problem === undefined ? {} : { problem }), sentences }),
+      jsonText({
+        file: path,
+        title,
+        verdict,
+        ...(problem === undefined ? {} : { problem }),
+        sentences,
+        structures: named,
+      }),
     );
     return exitOf(verdict);
   }
@@ -46,6 +55,10 @@ export async function moments(
       );
     else for (const step of steps) terminal.out(drawStep(step, all, terminal));
   });
+  if (named.length > 0) {
+    terminal.out(`\n${colours.bold('Structures by name')}\n`);
+    for (const step of named) terminal.out(drawStructures(step, all, terminal));
+  }
   return exitOf(report.verdict);
 }
 

@@ -1,4 +1,5 @@
-import type { Range } from '../base/diagnostic.ts';
+import type { Range, Trouble } from '../base/diagnostic.ts';
+import { good, type Result } from '../base/result.ts';
 import { START } from '../moves/move.ts';
 import { sizeOf, type Layout } from '../pictures/layout.ts';
 import type { Decision } from '../proving/decision.ts';
@@ -10,6 +11,7 @@ import { Followed } from '../structures/followed.ts';
 import { neededStructures } from '../structures/needed.ts';
 import { pictureOf, svgOf, type Picture } from '../structures/picture.ts';
 import { holdsOn, type Found } from '../structures/recognise.ts';
+import { answered, type Asked } from './asked.ts';
 import { sentenceOf } from './choices.ts';
 import { statementsOf } from './equations.ts';
 import { namingOf, type Naming } from './naming.ts';
@@ -42,6 +44,8 @@ export interface MomentStructures {
   readonly sizes: Readonly<Record<string, number>>;
   readonly numbers: Readonly<Record<string, number>>;
   readonly certain: readonly StructureData[];
+  /** What is certain besides, of what the sentences speak of, in short equations. */
+  readonly rest: readonly string[];
   /** One for each sentence; null where need is not equations. */
   readonly needed: readonly (NeededData | null)[];
   /** What is certain here and no more once the step is done. */
@@ -108,6 +112,7 @@ export function structuresReport(decision: Decision, text: string, limits: Limit
           sizes: Object.fromEntries(layout.names.map((name, i) => [name, layout.sizes[i]])),
           numbers: location.numbers,
           certain: certain.map((found) => structureData(found, layout)),
+          rest: restAt(sentences, location, subjects),
           needed: sentences.map(({ families }) =>
             families === null
               ? null
@@ -154,6 +159,27 @@ export function neededData(
     ),
     equations: said.reduce((sum, { rows }) => sum + rows.length, 0),
   };
+}
+
+/** Certain relations of what the sentences speak of that no structure says. */
+function restAt(
+  sentences: readonly Sentence[],
+  { id, layout }: Location,
+  subjects: Parameters<typeof neededStructures>[3],
+): string[] {
+  const parts = sentences.flatMap(({ families }) =>
+    (families ?? []).map(({ moments, naming }) => ({
+      problem: moments.problem,
+      naming,
+      rows: moments.certainAt(id),
+    })),
+  );
+  return [...new Set(neededData(parts, layout, subjects).rest)];
+}
+
+/** Structures at every step of a note that is understood. */
+export function structuresOf(asked: Asked, limits: Limits): Result<StepStructures[], Trouble> {
+  return answered(asked, limits, ({ decision, text }) => good(structuresReport(decision, text, limits)));
 }
 
 /** What doing the step at a location takes away and what it brings, whatever is chosen in it. */

@@ -18,6 +18,7 @@ import { repeating } from './forms/repeating.ts';
 import { residue } from './forms/residue.ts';
 import { separated } from './forms/separated.ts';
 import { sums } from './forms/sums.ts';
+import { sumsAcross } from './forms/sums-across.ts';
 import { upTotal } from './forms/up-total.ts';
 import { windows } from './forms/windows.ts';
 
@@ -36,6 +37,7 @@ export const FORMS: readonly Form[] = [
   cyclicStack,
   windows,
   sums,
+  sumsAcross,
   grid,
   upTotal,
   counted,

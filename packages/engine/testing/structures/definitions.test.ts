@@ -318,6 +318,18 @@ describe('needed', () => {
   });
 });
 
+test('sums of mates travel into two piles and back', () => {
+  const { first, last } = momentsOf({
+    setUp: ['left: A-4 of hearts, face down', 'right: 10-K of spades, face down'],
+    working: ['Cut the left at 0.'],
+    ending: 'Every pair from the top of the left and the bottom of the right totals 14.',
+  });
+  const wanted =
+    'S14 the values of the cards of left and right, taken one from its top and the other from its bottom, add up to 14';
+  expect(said(last.certain)).toContain(wanted);
+  expect(needed(first)).toEqual([wanted]);
+});
+
 describe('lost and gained by a step', () => {
   test('a count of any number loses the alternation; a deal that turns every second card makes the faces tell', () => {
     const { first } = momentsOf({

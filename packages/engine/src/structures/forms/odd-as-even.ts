@@ -6,7 +6,7 @@ export const oddAsEven: Form = {
   trade: 'S10',
   piles: 1,
   name: () => 'odd places as even',
-  fits: ({ is, id }) => is === 'count' && !/^(mark|card) /.test(id),
+  fits: ({ is, id }) => is === 'count' && id.startsWith('count '),
   variants: (n) =>
     n < 4
       ? []
