@@ -1,6 +1,7 @@
 import { seeded } from '../base/seeded.ts';
 import { holds } from '../claims/formula.ts';
 import { BudgetEnded, type Edge } from '../routine/graph.ts';
+import { RandomWay } from './random-way.ts';
 import type { Meanings, Question } from './question.ts';
 import type { SentenceDecision } from './decision.ts';
 import type { TableSlots } from '../routine/starts.ts';
@@ -22,6 +23,7 @@ export function tryOut(question: Question, meanings: Meanings, decision: Sentenc
     const path: Edge[] = [];
     let cost = 0;
     let location = graph.start;
+    const way = new RandomWay(graph, random);
     try {
       for (let step = 0; step < MOST_STEPS; step++) {
         const here = graph.locations[location];
@@ -29,8 +31,7 @@ export function tryOut(question: Question, meanings: Meanings, decision: Sentenc
           runs++;
           const meaning = meanings.at(location);
           if (meaning === null || holds(meaning.formula, slotView(table, graph))) break;
-          const way = { start, path, cost };
-          const failure = { way, stuck: undefined, shortest: false };
+          const failure = { way: { start, path, cost }, stuck: undefined, shortest: false };
           const trials = { runs, failures: 1, seed: limits.seed };
           return { ...decision, verdict: 'refuted', method: 'trials', failure, trials, reason: undefined };
         }
@@ -43,7 +44,7 @@ export function tryOut(question: Question, meanings: Meanings, decision: Sentenc
         if (ways.edges.length === 0) break;
         const mixing = here.at < 0 && step < SET_UP_STEPS ? ways.edges.filter((e) => e.to === location) : [];
         const open = mixing.length > 0 ? mixing : ways.edges;
-        const edge = open[Math.floor(random() * open.length)];
+        const edge = mixing.length > 0 ? open[Math.floor(random() * open.length)] : way.pick(location, open);
         path.push(edge);
         cost += edge.cost;
         table = afterEdge(table, edge);

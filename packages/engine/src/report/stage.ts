@@ -1,6 +1,7 @@
 import { trouble, type Trouble } from '../base/diagnostic.ts';
 import { bad, good, type Result } from '../base/result.ts';
 import { START, type Key } from '../moves/move.ts';
+import { RandomWay } from '../proving/random-way.ts';
 import { Graph, type Edge } from '../routine/graph.ts';
 import type { Chooser, Routine } from '../routine/routine.ts';
 import { startsOf, type StartTable, type Starts } from '../routine/starts.ts';
@@ -139,7 +140,7 @@ export class Stage {
     return bad(trouble('choices-left', { left: keys.slice(next) }));
   }
 
-  /** Plays at random, each move by its own weights; what the set-up leaves open is filled in at random as well. */
+  /** Plays at random, each move by its own chances; what the set-up leaves open is filled in at random as well. */
   randomly(random: () => number): Played {
     return this.goOn(this.filled(random), random);
   }
@@ -148,10 +149,11 @@ export class Stage {
   goOn(from: Played, random: () => number, until: 'end' | 'step' = 'end'): Played {
     const path = [...from.path];
     let { at } = from;
+    const way = new RandomWay(this.graph, random);
     for (let options = 0; options < MOST_OPTIONS; options++) {
       const { edges } = waysOn(this.graph, at);
       if (this.graph.locations[at.location].exit || edges.length === 0) break;
-      const edge = weighted(edges, random);
+      const edge = way.pick(at.location, edges);
       path.push(edge);
       at = takeEdge(at, edge);
       if (until === 'step' && this.graph.locations[at.location].phase === START) break;
@@ -197,15 +199,6 @@ export class Stage {
     const ended = this.graph.locations[at.location].exit;
     return { start, path, at, stuck: ended ? undefined : waysOn(this.graph, at).stuck, ended };
   }
-}
-
-function weighted(edges: readonly Edge[], random: () => number): Edge {
-  let left = random() * edges.reduce((sum, { weight }) => sum + weight, 0);
-  for (const edge of edges) {
-    left -= edge.weight;
-    if (left < 0) return edge;
-  }
-  return edges[edges.length - 1];
 }
 
 /** Keys that bring every open order and facing about with the same chance: each card in turn goes up by a random number of places. */
