@@ -1,5 +1,6 @@
 import {
   counted,
+  grouped,
   sayTrouble,
   type AlterationData,
   type FailureData,
@@ -133,7 +134,7 @@ function drawPlace(
   }
   const unsafe = rows.filter(({ status }) => status === 'unsafe').length;
   if (unsafe > 0 && !isWhole)
-    lines.push(colours.dim(`  ${counted(unsafe, 'mix', 'mixes')} more would not be safe: --all shows them`));
+    lines.push(colours.dim(`  ${grouped(unsafe)} more would not be safe: --all shows them`));
   if (ended !== null) lines.push(hang('  ', sayTrouble(ended), width));
   if (alterations.length > 0) {
     lines.push(colours.dim('  this step'));

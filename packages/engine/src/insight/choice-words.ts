@@ -47,6 +47,15 @@ export function listed(words: readonly string[]): string {
   return `${words.slice(0, -1).join(', ')} and ${words[words.length - 1]}`;
 }
 
+// Longer than this, ways are counted instead.
+const MOST_WORDS = 150;
+
+/** A few ways in words, whose own words may have commas in them; null where they would be too many to take in. */
+export function sayWays(words: readonly string[]): string | null {
+  const said = words.some((one) => /[,;]| and /.test(one)) ? words.join('; or ') : listed(words);
+  return said.length <= MOST_WORDS ? `${said} only` : null;
+}
+
 /** What was chosen in one doing of a mix, in the words of its moves. */
 export function sayOutcome({ graph }: Mix, { keys }: Pick<Outcome, 'keys'>): string {
   const words: string[] = [];

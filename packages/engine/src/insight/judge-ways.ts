@@ -1,5 +1,5 @@
 import { trouble } from '../base/diagnostic.ts';
-import { listed, patternOf, sayOutcome } from './choice-words.ts';
+import { patternOf, sayOutcome, sayWays } from './choice-words.ts';
 import { MOST_LISTED, SAFE, UNSAFE, unsettled, type Judged, type WhichChoices } from './freedom-row.ts';
 import type { Mix, Outcome } from './mix.ts';
 import { leavesNumberOpen, narrowedTo } from './narrow.ts';
@@ -84,13 +84,12 @@ function whichOf(
   const [some, every] = [numbersOf(safe), numbersOf(all)];
   const hasPattern = some !== null && every !== null && leavesNumberOpen(mixes[0].steps);
   const pattern = hasPattern ? patternOf(some, every) : null;
-  const few =
-    safe.length <= MOST_NAMED ? `${listed(safe.map(said))} only` : `${safe.length} of ${all.length} ways`;
+  const few = safe.length <= MOST_NAMED ? sayWays(safe.map(said)) : null;
   const amount = together ? (pattern?.amount ?? null) : null;
   return {
     safe: safe.length,
     of: all.length,
-    words: pattern?.words ?? few,
+    words: pattern?.words ?? few ?? `${safe.length} of ${all.length} ways`,
     first: false,
     together,
     choices: listedOnes.map((way) => ({
