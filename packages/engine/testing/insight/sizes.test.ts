@@ -5,7 +5,7 @@ import { compile } from '../../src/note/compile.ts';
 import { read } from '../../src/note/read.ts';
 import { DEFAULT_LIMITS } from '../../src/proving/question.ts';
 import { sizesReport } from '../../src/report/sizes-report.ts';
-import { holdsAlways } from './altered.ts';
+import { provedByWalk } from './by-walk.ts';
 
 function note(setUp: string, working: readonly string[], endings: readonly string[]): string {
   const steps = working.map((sentence, i) => `${i + 1}. ${sentence}`).join('\n');
@@ -70,7 +70,7 @@ describe('which numbers of cards work', () => {
     if (typeof scaled === 'string') throw new Error(scaled);
     for (const { cards, verdict } of rows.filter((row) => row.cards <= 8)) {
       const { routine } = compile(read(scaled.at(cards) ?? ''));
-      const truth = routine === undefined ? 'does not fit' : holdsAlways(routine) ? 'proved' : 'refuted';
+      const truth = routine === undefined ? 'does not fit' : provedByWalk(routine) ? 'proved' : 'refuted';
       expect(`${cards} ${verdict}`).toBe(`${cards} ${truth}`);
     }
   });
