@@ -43,6 +43,34 @@ describe('a certificate', () => {
     });
   });
 
+  test('of a note of which a part is proved speaks of that part only', () => {
+    const partly = PROVED.replace('Exactly 3 cards', 'Exactly 4 cards');
+    const made = certificate(partly);
+    expect(made.sentences.map(({ proof }) => proof)).toEqual(['none', 'invariant']);
+    const answer = recheckCertificate(JSON.stringify(made));
+    expect(answer).toMatchObject({
+      ok: true,
+      value: {
+        accepted: true,
+        sentences: [
+          { accepted: false, fault: null, silent: true },
+          { accepted: true, fault: null },
+        ],
+      },
+    });
+    const nothing = { ...made, sentences: made.sentences.map(({ text }) => ({ text, proof: 'none' })) };
+    expect(recheckCertificate(JSON.stringify(nothing))).toMatchObject({
+      ok: true,
+      value: { accepted: false },
+    });
+    const [, proof] = made.sentences;
+    const swapped = { ...made, sentences: [proof, made.sentences[0]] };
+    expect(recheckCertificate(JSON.stringify(swapped))).toMatchObject({
+      ok: true,
+      value: { accepted: false },
+    });
+  });
+
   test('of another note is refused by its hash, and by its proofs', () => {
     const made = certificate(PROVED);
     const note = PROVED.replace('top 2', 'top 3');
@@ -87,7 +115,7 @@ describe('a certificate', () => {
   });
 
   test('there is none of what is not proved', () => {
-    const refuted = check(PROVED.replace('Exactly 3', 'Exactly 2'));
+    const refuted = check(PROVED.replace('top 2', 'top 3'));
     expect(certificateOf(refuted)).toMatchObject({ ok: false, error: { code: 'certificate-not-proved' } });
     expect(certificateOf(check('nothing'))).toMatchObject({
       ok: false,

@@ -26,7 +26,12 @@ import { readingData } from './report/readings.ts';
 import type { Report } from './report/report.ts';
 import type { SlipRow } from './report/slips-data.ts';
 import { slipRows } from './report/slips-report.ts';
-import { CERTIFICATE_FORMAT, CERTIFICATE_VERSION, type Certificate } from './verdicts/certificate.ts';
+import {
+  CERTIFICATE_FORMAT,
+  CERTIFICATE_VERSION,
+  type Certificate,
+  type SentenceProof,
+} from './verdicts/certificate.ts';
 
 /** A note with everything that was made of it on the way to its report. */
 export interface Checked {
@@ -147,24 +152,25 @@ export function hashOf(text: string): string {
   return bytesToHex(sha256(utf8ToBytes(text)));
 }
 
-/** The proof of a note all of whose sentences are proved, to be checked by anybody; else why there is none. */
+/**
+ * The proofs of a note's sentences, to be checked by anybody; of a sentence that is not proved, or whose proof has no form that could be
+ * checked, it says nothing. Else why there is none.
+ */
 export function certificateOf({ text, decision, report }: Checked): Result<Certificate, Trouble> {
-  if (decision === undefined || report.verdict !== 'proved')
+  const proved = decision?.sentences.filter(({ verdict }) => verdict === 'proved') ?? [];
+  if (decision === undefined || proved.length === 0)
     return bad(trouble('certificate-not-proved', { verdict: report.verdict }));
-  const sentences = decision.sentences.map((sentence) => certify(decision, sentence));
-  const proofs = sentences.filter((proof) => proof !== null);
-  if (proofs.length < sentences.length) {
-    const without = decision.sentences
-      .filter((_, i) => sentences[i] === null)
-      .map(({ ending }) => ending.text);
-    return bad(trouble('certificate-no-form', { sentences: without }));
-  }
+  const sentences = decision.sentences.map(
+    (sentence): SentenceProof => certify(decision, sentence) ?? { text: sentence.ending.text, proof: 'none' },
+  );
+  if (sentences.every(({ proof }) => proof === 'none'))
+    return bad(trouble('certificate-no-form', { sentences: proved.map(({ ending }) => ending.text) }));
   return good({
     format: CERTIFICATE_FORMAT,
     version: CERTIFICATE_VERSION,
     note: text,
     sha256: hashOf(text),
-    sentences: proofs,
+    sentences,
   });
 }
 
@@ -177,6 +183,8 @@ export interface RecheckedSentence {
   readonly accepted: boolean;
   /** Why it was not accepted; null when it was. */
   readonly fault: Trouble | null;
+  /** True where the certificate says nothing of the sentence. */
+  readonly silent?: true;
 }
 
 export interface Recheck {
@@ -209,12 +217,17 @@ export function recheckCertificate(
     );
   if (proofs.length === 0) return bad(trouble('certificate-sentences', { proofs: 0, sentences: 0 }));
   try {
-    const sentences = recheck(routine, proofs, new Budget(work, goOn)).map(({ text: sentence, fault }) => ({
-      text: sentence,
-      accepted: fault === undefined,
-      fault: fault ?? null,
-    }));
-    return good({ title: note.title, accepted: sentences.every(({ accepted }) => accepted), sentences });
+    const sentences = recheck(routine, proofs, new Budget(work, goOn)).map(
+      ({ text: sentence, fault, silent }): RecheckedSentence => ({
+        text: sentence,
+        accepted: fault === undefined && silent !== true,
+        fault: fault ?? null,
+        ...(silent === true ? { silent } : {}),
+      }),
+    );
+    const spoken = sentences.filter(({ silent }) => silent !== true);
+    const accepted = spoken.length > 0 && spoken.every((one) => one.accepted);
+    return good({ title: note.title, accepted, sentences });
   } catch (error) {
     if (!(error instanceof BudgetEnded)) throw error;
     return bad(trouble('certificate-budget', { work }));

@@ -23,9 +23,10 @@ export async function recheck(
     return EXIT.notUnderstood;
   }
   const { title, accepted, sentences } = answer.value;
-  const told = sentences.map(({ text, accepted: good, fault }) => ({
+  const told = sentences.map(({ text, accepted: good, fault, silent }) => ({
     text,
     accepted: good,
+    ...(silent === true ? { silent } : {}),
     fault: fault === null ? null : { ...fault, words: sayTrouble(fault) },
   }));
   if (json) terminal.out(jsonText({ file: path, title, accepted, sentences: told }));
@@ -34,8 +35,9 @@ export async function recheck(
     terminal.out(
       `${colours.bold(title === '' ? path : shown(title))}: ${accepted ? colours.green('accepted') : colours.red('not accepted')}\n`,
     );
-    for (const { text, accepted: good, fault } of told) {
-      terminal.out(`${hang(good ? '  accepted  ' : '  refused   ', shown(text), width)}\n`);
+    for (const { text, accepted: good, fault, silent } of told) {
+      const how = silent === true ? '  no proof  ' : good ? '  accepted  ' : '  refused   ';
+      terminal.out(`${hang(how, shown(text), width)}\n`);
       if (fault !== null) terminal.out(`${hang('            ', fault.words, width)}\n`);
     }
   }

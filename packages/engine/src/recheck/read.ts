@@ -41,6 +41,7 @@ const schema = v.object({
   sha256: v.string(),
   sentences: v.array(
     v.variant('proof', [
+      v.object({ text, proof: v.literal('none') }),
       v.object({ text, proof: v.literal('sizes') }),
       v.object({ text, proof: v.literal('invariant'), families: v.array(family) }),
       v.object({ text, proof: v.literal('closed set'), set: closedSet }),

@@ -14,8 +14,10 @@ import { checkRule } from './rule-walk.ts';
 
 export interface Rechecked {
   readonly text: string;
-  /** Undefined when the proof was accepted. */
+  /** Undefined when the proof was accepted, or when there is none to check. */
   readonly fault: Trouble | undefined;
+  /** True where the certificate says nothing of the sentence. */
+  readonly silent?: true;
 }
 
 /**
@@ -31,15 +33,15 @@ export function recheck(
   const graph = new Graph(routine);
   const starts = startsOf(routine);
   const rules = proofs.flatMap((proof) => (proof.proof === 'rule' ? [proof.rule] : []));
-  return routine.endings.map((ending, i) => ({
-    text: ending.text,
-    fault:
-      proofs[i] === undefined
-        ? trouble('certificate-missing')
-        : proofs[i].proof === 'rule' && !rules.every((rule) => isSameRule(rule, rules[0]))
-          ? trouble('certificate-rules-differ')
-          : checkSentence(graph, starts, ending, proofs[i], budget),
-  }));
+  return routine.endings.map((ending, i) => {
+    const proof = proofs[i];
+    const { text } = ending;
+    if (proof === undefined) return { text, fault: trouble('certificate-missing') };
+    if (proof.proof === 'none') return { text, fault: undefined, silent: true };
+    if (proof.proof === 'rule' && !rules.every((rule) => isSameRule(rule, rules[0])))
+      return { text, fault: trouble('certificate-rules-differ') };
+    return { text, fault: checkSentence(graph, starts, ending, proof, budget) };
+  });
 }
 
 /** The performer can follow only one rule in one performance. */
@@ -51,7 +53,7 @@ function checkSentence(
   graph: Graph,
   starts: Starts,
   ending: Ending,
-  proof: SentenceProof,
+  proof: Exclude<SentenceProof, { proof: 'none' }>,
   budget: Budget,
 ): Trouble | undefined {
   const formulaAt = (exit: number): Formula | Trouble => {

@@ -17,6 +17,8 @@ export interface Certificate {
 }
 
 export type SentenceProof =
+  /** The certificate says nothing of this sentence. */
+  | { readonly text: string; readonly proof: 'none' }
   | { readonly text: string; readonly proof: 'sizes' }
   | { readonly text: string; readonly proof: 'invariant'; readonly families: readonly FamilyProof[] }
   | { readonly text: string; readonly proof: 'closed set'; readonly set: ClosedSet }
