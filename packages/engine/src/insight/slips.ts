@@ -1,18 +1,15 @@
 import { Budget } from '../base/budget.ts';
-import { seeded } from '../base/seeded.ts';
 import { trouble, type Trouble } from '../base/diagnostic.ts';
 import { bad, good, type Result } from '../base/result.ts';
-import { holds } from '../claims/formula.ts';
 import type { Chance } from '../proving/chance-found.ts';
 import type { Decision, SentenceDecision } from '../proving/decision.ts';
 import { Meanings, type Limits, type Question } from '../proving/question.ts';
 import { regionFrom, type Region } from '../proving/region.ts';
-import { BudgetEnded, Graph, type Edge } from '../routine/graph.ts';
+import { BudgetEnded, Graph } from '../routine/graph.ts';
 import type { Ending, Routine } from '../routine/routine.ts';
-import type { TableSlots } from '../routine/starts.ts';
-import { afterEdge, seenAt, slotView } from '../routine/table.ts';
 import { slipChance } from './slips/chance.ts';
 import { AffineSlips, type SlippedPath } from './slips/affine.ts';
+import { noOutcome, tryOn, type Outcomes } from './slips/outcomes.ts';
 import { endsOf, possibleSlips, waysIn, type PossibleSlip } from './slips/possible.ts';
 import { NOT_TOLD, Visible, type Notice } from './slips/visible.ts';
 import { SlipWalk, type Walked, type WalkJudged } from './slips/walk.ts';
@@ -46,12 +43,6 @@ export interface SlipFinding {
   readonly remains: readonly Ending[];
 }
 
-/** Whether sentences came out in some performances, one by one and all in one. */
-interface Outcomes {
-  readonly each: readonly boolean[];
-  readonly together: boolean;
-}
-
 /** Dearer questions about one slip, each answered once. */
 interface Ask {
   readonly tries: () => Outcomes;
@@ -63,8 +54,6 @@ const MOST_EXPLORED = 100_000;
 const MOST_TABLES = 20_000;
 // Performances that are tried to find one which comes out.
 const MOST_EXAMPLES = 12;
-const TRIES = 4;
-const MOST_OPTIONS = 2_000;
 
 /**
  * Slips in every step of a routine with proved sentences. Everything is asked of one graph: a slip is an edge between what is certain
@@ -80,8 +69,9 @@ export class Slips {
   /** Endings besides those of the note, of which only certainty is asked. */
   private readonly besides: readonly Ending[];
   private readonly all: readonly PossibleSlip[];
-  private readonly region: Region | undefined;
   private readonly wide: Region | undefined;
+  /** All operations on bits that steps and slips do. */
+  private readonly ops: readonly number[] = [];
   private readonly affine = new Map<Ending, AffineSlips | null>();
   private readonly visible: Visible | undefined;
   private walk: SlipWalk | null | undefined;
@@ -104,8 +94,7 @@ export class Slips {
       this.all = possibleSlips(graph, walk.sightings, budget);
       return;
     }
-    this.region = regionFrom(graph, [graph.start], budget);
-    const { order } = this.region;
+    const { order } = regionFrom(graph, [graph.start], budget);
     this.all = possibleSlips(
       graph,
       order.map((location) => ({ location, seen: undefined })),
@@ -113,6 +102,11 @@ export class Slips {
     );
     const ends = [...new Set(this.all.flatMap(endsOf))];
     this.wide = regionFrom(graph, [graph.start, ...ends], budget);
+    const ops = new Set(this.wide.ops);
+    for (const { moments } of this.all)
+      for (const { decisions } of moments)
+        for (const { effect } of decisions.flat()) for (const op of effect.ops ?? []) ops.add(op);
+    this.ops = [...ops];
     this.visible = new Visible(graph, decision.starts.spanning, order);
   }
 
@@ -206,17 +200,13 @@ export class Slips {
   private affineFor(ending: Ending): AffineSlips | null {
     let judge = this.affine.get(ending);
     if (judge !== undefined) return judge;
-    const { region, wide } = this;
+    const { wide } = this;
     judge = null;
-    if (region !== undefined && wide !== undefined) {
-      const ops = new Set([...region.ops, ...wide.ops]);
-      for (const possible of this.all)
-        for (const { decisions } of possible.moments)
-          for (const { effect } of decisions.flat()) for (const op of effect.ops ?? []) ops.add(op);
+    if (wide !== undefined) {
       const { graph, starts, budget } = this.question;
       const meanings = new Meanings(ending.sentence, this.question);
       judge =
-        this.spared(() => AffineSlips.of({ graph, starts, region: wide, budget }, meanings, [...ops])) ??
+        this.spared(() => AffineSlips.of({ graph, starts, region: wide, budget }, meanings, this.ops)) ??
         null;
     }
     this.affine.set(ending, judge);
@@ -228,50 +218,16 @@ export class Slips {
     return judge !== null && this.spared(() => judge.judge(possible).isHarmless) === true;
   }
 
-  /** Which sentences hold after some performances with the slip: the plainest, then some at random. */
+  /** Which sentences hold after some performances with the slip. */
   private someOutcomes(possible: PossibleSlip): Outcomes {
-    const each = this.sentences.map(() => false);
-    let together = false;
+    const outcomes = noOutcome(this.sentences.length);
     const judge = this.sentences.map(({ ending }) => this.affineFor(ending)).find((one) => one !== null);
-    if (judge === undefined || judge === null) return { each, together };
+    if (judge === undefined || judge === null) return outcomes;
     const meanings = this.sentences.map(({ ending }) => new Meanings(ending.sentence, this.question));
-    const random = seeded(this.limits.seed);
-    this.spared(() => {
-      for (const slipped of judge.examples(possible, MOST_EXAMPLES))
-        for (let i = 0; i < TRIES; i++) {
-          const end = this.goneOn(slipped, i === 0 ? () => 0 : random);
-          if (end === null) continue;
-          const hold = meanings.map((meaning) => {
-            const formula = meaning.at(end.location)?.formula;
-            return formula !== undefined && holds(formula, slotView(end.table, this.graph));
-          });
-          hold.forEach((isTrue, k) => (each[k] ||= isTrue));
-          together ||= hold.every(Boolean);
-          if (together) return;
-        }
-    });
-    return { each, together };
-  }
-
-  /** A performance gone on with to its end; null where it gets stuck or goes on and on. */
-  private goneOn(
-    { start, path }: SlippedPath,
-    random: () => number,
-  ): { readonly location: number; readonly table: TableSlots } | null {
-    const { graph, budget } = this.question;
-    let table: TableSlots = start;
-    for (const edge of path) table = afterEdge(table, edge);
-    let at = path[path.length - 1].to;
-    for (let n = 0; n < MOST_OPTIONS; n++) {
-      const here = graph.locations[at];
-      if (here.exit) return { location: at, table };
-      const { edges } = graph.waysFrom(at, seenAt(graph, here, slotView(table, graph)), budget);
-      if (edges.length === 0) return null;
-      const edge: Edge = edges[Math.floor(random() * edges.length)];
-      table = afterEdge(table, edge);
-      at = edge.to;
-    }
-    return null;
+    this.spared(() =>
+      tryOn(this.question, judge.examples(possible, MOST_EXAMPLES), meanings, this.limits.seed, outcomes),
+    );
+    return outcomes;
   }
 
   private tryAll(possible: PossibleSlip): Walked | null {

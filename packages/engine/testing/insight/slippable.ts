@@ -107,6 +107,18 @@ export const slippable: readonly (readonly [string, string])[] = [
     ),
   ],
   [
+    'a word spelled, a range dealt',
+    noteOf(
+      'A-6 of spades, face down',
+      `
+1. Deal one card to the table for each letter of "sun".
+2. Put the table on the packet.
+3. Deal 2 to 4 cards to the left.
+`,
+      'The bottom card of the left is the 3S.',
+    ),
+  ],
+  [
     'a look: as many as a card says',
     noteOf(
       '3S AS 2S 4S, face down',

@@ -1,3 +1,4 @@
+import { isStuck } from '../../moves/move.ts';
 import type { ArgValue } from '../../phrases/values.ts';
 import type { Action, Carry } from '../../pictures/actions.ts';
 import type { Layout } from '../../pictures/layout.ts';
@@ -14,7 +15,9 @@ export const miscount: SlipInstead = {
     if (!countsCards(doing)) return [];
     const { layout } = doing.view;
     const { actions } = doing.option;
-    return countedSingly(layout, actions) ?? countedTogether(layout, actions);
+    const ways = countedSingly(layout, actions) ?? countedTogether(layout, actions);
+    const choices = namesNumber(doing) ? new Set<string>() : actionsOf(doing);
+    return ways.filter((way) => !choices.has(JSON.stringify(way.actions)));
   },
   examples: [
     {
@@ -39,6 +42,13 @@ export const miscount: SlipInstead = {
       after: '3^ 2^ 1^ 4',
     },
     {
+      before: '1 2 3 4 5 6',
+      sentence: 'Deal 1 to 3 cards to the table.',
+      choices: [3],
+      slip: ['one more'],
+      after: 'packet: 5 6; table: 4 3 2 1',
+    },
+    {
       before: '1 2 3 4 5 6 7',
       sentence: 'Deal 2 hands of 3 cards.',
       choices: [],
@@ -48,18 +58,37 @@ export const miscount: SlipInstead = {
   ],
 };
 
-/** Whether the sentence states a number, or names the one that was chosen: else one more or fewer is just another choice. */
+/** Moves that count cards by letters or values. */
+const BY_LETTERS: ReadonlySet<string> = new Set([
+  'deal-letters',
+  'transfer-letters',
+  'spell-card',
+  'spell-name',
+  'deal-value',
+]);
+
 function countsCards({ step, move }: Doing): boolean {
-  if ((move.brings?.(step.args).numbers ?? []).length > 0) return true;
-  return Object.values(step.args).some(states);
+  return BY_LETTERS.has(move.id) || Object.values(step.args).some(states) || namesNumber({ step, move });
 }
 
+/** What was really counted is not the number that is named. */
+function namesNumber({ step, move }: Pick<Doing, 'step' | 'move'>): boolean {
+  return (move.brings?.(step.args).numbers ?? []).length > 0;
+}
+
+/** Everything that may be chosen: one more or fewer may be just another choice. */
+function actionsOf({ step, move, view }: Doing): ReadonlySet<string> {
+  const options = move.options(step.args, view);
+  return new Set(isStuck(options) ? [] : options.map(({ actions }) => JSON.stringify(actions)));
+}
+
+/** Whether a blank says or bounds a number of cards. */
 function states(value: ArgValue): boolean {
   if (typeof value === 'number') return true;
   if (typeof value !== 'object' || Array.isArray(value)) return false;
   if ('var' in value) return true;
   if ('cards' in value) return states(value.cards);
-  return 'of' in value && (value.of === 'exactly' || value.of === 'half');
+  return 'of' in value && value.of !== 'any';
 }
 
 function countedSingly(layout: Layout, actions: readonly Action[]): SlipWay[] | null {
