@@ -142,6 +142,15 @@ function reachOf(draft: Draft, last: number, setting: Setting): number {
   return from;
 }
 
+/** Whether `in any order` was said of another single run of this part in the same way, right behind it: then it is said of one run again. */
+function isOfOneRun(draft: Draft, last: number, setting: Setting): boolean {
+  if (setting.sets !== 'order') return false;
+  const part = draft.starts.reduce((best, start) => (start <= last ? Math.max(best, start) : best), 0);
+  return draft.spans.some(
+    ({ from, to, setting: { sets } }) => sets === 'order' && from === to && to < last && to >= part,
+  );
+}
+
 /** Settings after a run or after a comma; false when none stands here. */
 function readSettings(r: Reader, draft: Draft, joint: Joint): boolean {
   const start = r.at;
@@ -166,7 +175,8 @@ function readSettings(r: Reader, draft: Draft, joint: Joint): boolean {
     else draft.all.push(setting);
     return true;
   }
-  const from = all && setting.sets === 'order' ? 0 : reachOf(draft, to, setting);
+  const isOwn = joint === 'none' && !all && !these && isOfOneRun(draft, to, setting);
+  const from = isOwn ? to : all && setting.sets === 'order' ? 0 : reachOf(draft, to, setting);
   const isRepeated = draft.spans.some(
     (span) => span.setting.sets === setting.sets && span.from === from && span.to === to,
   );

@@ -109,6 +109,15 @@ describe('what lies in a pile, from the top', () => {
   });
 });
 
+// Which cards are free to face either way would depend on the order.
+test.each([
+  '4 cards face up or down as they like, then 4 cards face down, all in any order',
+  '4 cards face down, then 4 cards face up or down as they like, all in any order',
+  '2S, 4 cards, 3 cards face up or down as they like, 3 cards, these in any order',
+])('%s: open faces and open order may not overlap in part', (line) => {
+  expect(codes(read(`packet: ${line}`))).toContain('set-up-faces-in-order');
+});
+
 describe('freedoms', () => {
   test.each([
     ['full pack in any order', [{ free: 'order', pile: 'packet', from: 0, count: 52 }]],
@@ -121,6 +130,27 @@ describe('freedoms', () => {
       '4 red cards in any order, 4 black cards in any order',
       [
         { free: 'order', pile: 'packet', from: 0, count: 4 },
+        { free: 'order', pile: 'packet', from: 4, count: 4 },
+      ],
+    ],
+    [
+      '12 cards in any order, QH, 7 cards in any order',
+      [
+        { free: 'order', pile: 'packet', from: 0, count: 12 },
+        { free: 'order', pile: 'packet', from: 13, count: 7 },
+      ],
+    ],
+    [
+      '12 cards in any order, QH, 7 cards, in any order',
+      [
+        { free: 'order', pile: 'packet', from: 0, count: 12 },
+        { free: 'order', pile: 'packet', from: 12, count: 8 },
+      ],
+    ],
+    [
+      '4 cards face up or down as they like, then 4 cards in any order',
+      [
+        { free: 'faces', pile: 'packet', from: 0, count: 4 },
         { free: 'order', pile: 'packet', from: 4, count: 4 },
       ],
     ],
