@@ -113,8 +113,23 @@ function isDealt({ step, hands }: Filling, after: Layout): boolean {
   return after.names.length <= 2 || typeof pile !== 'string' || !after.names.includes(pile);
 }
 
-const booksKnown = new Map<string, CandidateBook>();
+// Piles of so many kinds are remembered; a note seldom has more.
 const MOST_BOOKS = 12;
+
+/** Candidates for piles of every size that were asked about, the most lately used last. */
+export class CandidateBooks {
+  private readonly known = new Map<string, CandidateBook>();
+
+  for(layout: Layout): CandidateBook {
+    const { known } = this;
+    const key = layoutKey(layout);
+    const book = known.get(key) ?? new CandidateBook(layout);
+    const [oldest] = known.keys();
+    if (!known.delete(key) && known.size >= MOST_BOOKS && oldest !== undefined) known.delete(oldest);
+    known.set(key, book);
+    return book;
+  }
+}
 
 /** The candidates for some piles, worked out as far as they have been asked for and kept for the next who asks. */
 export class CandidateBook {
@@ -122,21 +137,8 @@ export class CandidateBook {
   private readonly rest: Generator<Candidate>;
   private isDone = false;
 
-  private constructor(layout: Layout) {
+  constructor(layout: Layout) {
     this.rest = candidatesFor(layout);
-  }
-
-  static for(layout: Layout): CandidateBook {
-    const key = layoutKey(layout);
-    let book = booksKnown.get(key);
-    if (book === undefined) {
-      book = new CandidateBook(layout);
-      const [oldest] = booksKnown.keys();
-      if (booksKnown.size >= MOST_BOOKS && oldest !== undefined) booksKnown.delete(oldest);
-    } else booksKnown.delete(key);
-    // The most lately used stands last.
-    booksKnown.set(key, book);
-    return book;
   }
 
   *all(): Generator<Candidate> {

@@ -15,7 +15,8 @@ export interface Filling {
 
 // More readings of one move than anybody would look through.
 const MOST_FOR_A_MOVE = 150;
-const MOST_HEAPS = 8;
+// Piles may be dealt by the dozen; nobody cuts off more heaps than this.
+const MOST_HEAPS = 4;
 
 /** Sensible fillings of a move's blanks on these piles. */
 export function fill(move: Move, layout: Layout): Filling[] {
@@ -37,7 +38,6 @@ export function fill(move: Move, layout: Layout): Filling[] {
   return [...all.values()];
 }
 
-/** Piles may be dealt by the dozen; nobody cuts off so many heaps. */
 function hasTooManyHeaps({ hands }: Move, { into }: Args): boolean {
   return hands === 'cut' && typeof into === 'number' && into > MOST_HEAPS;
 }

@@ -1,13 +1,15 @@
+import { CandidateBooks } from './candidates.ts';
 import type { FreedomRow } from './freedom-row.ts';
 
 // Moments that are kept; a long note has some dozens.
 const MOST_MOMENTS = 400;
 
 /**
- * What was found at moments seen before, by what arrives there and what is needed from there on. Kept by the caller while a note is
- * edited, so that only moments that changed are worked out again.
+ * What was found at moments seen before, by what arrives there and what is needed from there on, and what could be done with piles of
+ * such sizes at all. Kept by the caller while a note is edited, so that only moments that changed are worked out again.
  */
 export class FreedomMemory {
+  readonly books = new CandidateBooks();
   /** Moments that were found here, and moments that had to be worked out. */
   remembered = 0;
   worked = 0;

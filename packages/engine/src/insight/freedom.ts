@@ -8,7 +8,7 @@ import type { Decision, SentenceDecision } from '../proving/decision.ts';
 import type { Limits } from '../proving/question.ts';
 import { BudgetEnded, Rearrangements } from '../routine/graph.ts';
 import type { MoveStep, Routine } from '../routine/routine.ts';
-import { CandidateBook, type Candidate } from './candidates.ts';
+import type { Candidate } from './candidates.ts';
 import { FreedomMemory } from './freedom-memory.ts';
 import { SAFE, unsettled, type FreedomRow, type Judged } from './freedom-row.ts';
 import { judgeGraph } from './judge-graph.ts';
@@ -123,7 +123,7 @@ export class Freedom {
   private *offered(layouts: readonly Layout[]): Generator<Offered> {
     const bits = this.relevantBits();
     const seen = new Set<string>();
-    for (const candidate of CandidateBook.for(layouts[0]).all()) {
+    for (const candidate of this.memory.books.for(layouts[0]).all()) {
       const mixes = mixesFor(candidate.steps, candidate.mix, layouts);
       if (mixes === null) continue;
       const keys = [...mixes.values()].map((mix) => mix.sameness(bits));

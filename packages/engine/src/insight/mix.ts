@@ -2,7 +2,7 @@ import { seeded } from '../base/seeded.ts';
 import { isStuck, START, type Key, type Option } from '../moves/move.ts';
 import { Handling } from '../pictures/effect.ts';
 import { layoutKey, type Layout } from '../pictures/layout.ts';
-import { Graph, type Edge, type Rearrangements } from '../routine/graph.ts';
+import { Graph, type Edge, type Location, type Rearrangements } from '../routine/graph.ts';
 import type { MoveStep, Routine } from '../routine/routine.ts';
 import { after, composed, isIdentity, wholeKey, type Whole } from './whole.ts';
 
@@ -20,6 +20,14 @@ export interface LittleGraph {
   readonly start: number;
   readonly end: number;
   readonly edges: readonly Edge[];
+}
+
+type Standing = Pick<Location, 'at' | 'phase' | 'layout' | 'numbers'>;
+
+/** A moment in the middle of a mix, with what may be done there and where each of it leads; no options where it gets stuck or looks at cards. */
+interface Moment extends Standing {
+  readonly options: readonly Option[] | 'over';
+  readonly then: (Moment | undefined)[];
 }
 
 // More ways than this and the little graph is worked with instead of its ways.
@@ -65,8 +73,8 @@ export class Mix {
   private readonly goal: string;
   private readonly made: Rearrangements | undefined;
   private ownGraph: Graph | undefined;
-  /** What may be done at the moments that were passed on the way. */
-  private readonly options = new Map<string, readonly Option[]>();
+  /** The moments that samples came by. */
+  private readonly moments = new Map<string, Moment>();
   private readonly sampled = new Map<number, { found: (Whole | null)[]; more: Generator<Whole | null> }>();
   private readonly alike = new Map<number, string | null>();
   private plainWay: Whole | null | undefined;
@@ -149,7 +157,7 @@ export class Mix {
 
   /** Forgets what can be worked out again: a mix is asked about once at every place. */
   tidy(): void {
-    this.options.clear();
+    this.moments.clear();
   }
 
   /** The forced options before the first that leaves a choice, and the options there. */
@@ -180,31 +188,43 @@ export class Mix {
     choose: (options: number) => number,
   ): Whole | null | 'unending' {
     const { graph } = this;
-    const { instructions } = graph.program;
-    let { at, phase, layout, numbers } = graph.locations[from];
-    const handling = new Handling(layout, graph.bits);
-    for (let i = before.length; ; i++) {
-      const instruction = instructions[at];
-      if (instruction.do === 'exit') break;
+    const handling = new Handling(graph.locations[from].layout, graph.bits);
+    let now = this.moment(graph.locations[from]);
+    for (let i = before.length; now.options !== 'over'; i++) {
       if (i > LONGEST) return 'unending';
-      if (instruction.do !== 'move' || instruction.move.looks !== undefined) return null;
-      const key = `${at}/${phase}/${layoutKey(layout)}${JSON.stringify(numbers)}`;
-      let found = this.options.get(key);
-      if (found === undefined) {
-        const made = instruction.move.options(instruction.args, { layout, phase, numbers, seen: undefined });
-        this.options.set(key, (found = isStuck(made) ? [] : made));
-      }
-      if (found.length === 0) return null;
-      const { actions, next, set } = found[choose(found.length)];
-      handling.do(actions);
-      layout = handling.layout();
-      if (set !== undefined) numbers = { ...numbers, ...set };
-      if (next === null) at = instruction.next;
-      phase = next ?? START;
+      if (now.options.length === 0) return null;
+      const taken = choose(now.options.length);
+      const option = now.options[taken];
+      handling.do(option.actions);
+      now = now.then[taken] ??= this.moment(this.stands(now, option, handling.layout()));
     }
-    if (layoutKey(layout) !== this.goal) return null;
+    if (layoutKey(now.layout) !== this.goal) return null;
     const rest = handling.effect();
     return before.length === 0 ? rest : after(composed(before, graph.cards), rest);
+  }
+
+  /** Where the mix stands after an option. */
+  private stands(now: Moment, { next, set }: Option, layout: Layout): Standing {
+    const instruction = this.graph.program.instructions[now.at];
+    const at = next === null && instruction.do === 'move' ? instruction.next : now.at;
+    const numbers = set === undefined ? now.numbers : { ...now.numbers, ...set };
+    return { at, phase: next ?? START, layout, numbers };
+  }
+
+  private moment({ at, phase, layout, numbers }: Standing): Moment {
+    const key = `${at}/${phase}/${layoutKey(layout)}${JSON.stringify(numbers)}`;
+    let moment = this.moments.get(key);
+    if (moment === undefined) {
+      const instruction = this.graph.program.instructions[at];
+      let options: Moment['options'] = [];
+      if (instruction.do === 'exit') options = 'over';
+      else if (instruction.do === 'move' && instruction.move.looks === undefined) {
+        const found = instruction.move.options(instruction.args, { layout, phase, numbers, seen: undefined });
+        if (!isStuck(found)) options = found;
+      }
+      this.moments.set(key, (moment = { at, phase, layout, numbers, options, then: [] }));
+    }
+    return moment;
   }
 
   private outcome(path: readonly Edge[]): Outcome {
