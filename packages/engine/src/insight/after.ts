@@ -3,7 +3,7 @@ import type { Decision } from '../proving/decision.ts';
 import type { Limits } from '../proving/question.ts';
 import { BudgetEnded } from '../routine/graph.ts';
 import type { Ending, MoveStep, Routine } from '../routine/routine.ts';
-import type { Found } from '../structures/recognise.ts';
+import type { Found } from '../structures/found.ts';
 import { alsoCertain } from './also.ts';
 import { onceAt } from './once.ts';
 import type { Place } from './places.ts';

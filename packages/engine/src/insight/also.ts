@@ -3,7 +3,7 @@ import type { Limits } from '../proving/question.ts';
 import { momentsOf } from '../proving/moments.ts';
 import { Followed } from '../structures/followed.ts';
 import { neededStructures } from '../structures/needed.ts';
-import type { Found } from '../structures/recognise.ts';
+import type { Found } from '../structures/found.ts';
 
 /**
  * Structures that are certain at the end whatever was chosen, are not claimed by a sentence that is proved, and are not true of every

@@ -10,7 +10,7 @@ import type { Lying, Routine } from '../routine/routine.ts';
 import { Packets } from './packets.ts';
 import { inBlocks, inHeaps, INNOCENT, inOrderOf, packetFor, type Wish } from './packet-search.ts';
 import { handlingsFrom } from './stacking.ts';
-import { startNeed, type StartNeed } from './start-need.ts';
+import { openFaces, startNeed, type StartNeed } from './start-need.ts';
 
 // States that counting and finding may remember.
 const MOST_STATES = 200_000;
@@ -123,7 +123,9 @@ export function withCards(
       return { card, up: lying?.[card].up ?? up, end: lying?.[card].end ?? end };
     }),
   }));
-  return { ...routine, cards: cards.map((card, id) => ({ ...card, id })), setUp: { piles, freedoms: [] } };
+  // Where it is said how the cards lie, nothing about that is open.
+  const freedoms = lying === undefined ? openFaces(routine) : [];
+  return { ...routine, cards: cards.map((card, id) => ({ ...card, id })), setUp: { piles, freedoms } };
 }
 
 /** The sentence that no packet of these cards satisfies; or that all of them together are too much. */

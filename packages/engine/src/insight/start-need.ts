@@ -45,7 +45,7 @@ export interface StartNeed {
  * or can get stuck. Throws BudgetEnded.
  */
 export function startNeed(routine: Routine, limits: Limits): StartNeed | null {
-  const settled: Routine = { ...routine, setUp: { ...routine.setUp, freedoms: [] } };
+  const settled: Routine = { ...routine, setUp: { ...routine.setUp, freedoms: openFaces(routine) } };
   const graph = new Graph(settled);
   if (graph.locations[graph.start].looksAhead) return null;
   const budget = new Budget(limits.work, limits.goOn);
@@ -93,6 +93,11 @@ export function startNeed(routine: Routine, limits: Limits): StartNeed | null {
     leftOut,
     ofOrder,
   };
+}
+
+/** Faces that the set-up leaves open: whichever way they turn out, the packet must do. Order and kinds are what is asked about. */
+export function openFaces({ setUp }: Pick<Routine, 'setUp'>): Routine['setUp']['freedoms'] {
+  return setUp.freedoms.filter(({ free }) => free === 'faces');
 }
 
 /** Whether a sentence compares with the order at the start, and nothing else. */

@@ -44,8 +44,8 @@ export interface SetUpFaults {
  * set-up says unless these words say it.
  */
 export function setUpFaults(asked: Asked, written: string, limits: Limits): Result<SetUpFaults, Trouble> {
-  return answered(asked, limits, ({ routine }) => {
-    const read = readCards(written);
+  return answered(asked, limits, ({ text, routine }) => {
+    const read = readCards(written, text);
     if (!read.ok) return read;
     const { cards, setUp } = read.value;
     const places = routine.setUp.piles.reduce((sum, pile) => sum + pile.cards.length, 0);

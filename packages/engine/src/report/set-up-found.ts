@@ -3,7 +3,9 @@ import { bad, good, type Result } from '../base/result.ts';
 import type { Card } from '../cards/card.ts';
 import { looksOf, type PacketLooks } from '../insight/packet-looks.ts';
 import { setUpsFrom, type FoundSetUp, type SoughtFor } from '../insight/setup.ts';
-import { readSetUp, type SetUpReading } from '../note/setup.ts';
+import { compileInside } from '../note/compile.ts';
+import { read as readNote } from '../note/read.ts';
+import { printSetUp, readSetUp, type SetUpReading } from '../note/setup.ts';
 import type { Limits } from '../proving/question.ts';
 import { answered, type Asked } from './asked.ts';
 import { noteWith, setUpLine } from './set-up-line.ts';
@@ -44,7 +46,7 @@ const LABELS: Readonly<Record<SoughtFor, string>> = {
  */
 export function setUpFound(asked: Asked, hand: string, limits: Limits): Result<SetUpsFound, Trouble> {
   return answered(asked, limits, ({ text, routine }) => {
-    const read = readCards(hand);
+    const read = readCards(hand, text);
     if (!read.ok) return read;
     const found = setUpsFrom(routine, read.value.cards, limits);
     if (!found.ok) return found;
@@ -56,15 +58,35 @@ export function setUpFound(asked: Asked, hand: string, limits: Limits): Result<S
   });
 }
 
-/** Cards in the words of a set-up, or what is wrong with them. Their order need not be said. */
-export function readCards(written: string): Result<SetUpReading, Trouble> {
-  const read = (text: string): SetUpReading => readSetUp([{ text: `packet: ${text}`, from: 0 }]);
+/**
+ * Cards in the words of a set-up, or what is wrong with them. Their order need not be said. Attributes of the note's own are theirs too,
+ * as far as its set-up says so of them.
+ */
+export function readCards(written: string, note: string): Result<SetUpReading, Trouble> {
+  const own = ownLines(note);
+  const read = (text: string, lines: readonly string[]): SetUpReading =>
+    readSetUp([`packet: ${text}`, ...lines].map((line) => ({ text: line, from: 0 })));
   const faultOf = ({ diagnostics }: SetUpReading) => diagnostics.find(({ severity }) => severity === 'error');
-  let reading = read(written);
-  if (faultOf(reading)?.code === 'set-up-order-not-said') reading = read(`${written}, in any order`);
-  const fault = faultOf(reading);
-  if (fault !== undefined) return bad(trouble(fault.code, fault.facts));
+  const ways = [
+    [written, own],
+    [`${written}, in any order`, own],
+    // The note may speak of cards that are not at hand.
+    [written, []],
+    [`${written}, in any order`, []],
+  ] as const;
+  const readings = ways.map(([text, lines]) => read(text, lines));
+  const reading = readings.find((one) => faultOf(one) === undefined);
+  if (reading === undefined) {
+    const fault = faultOf(readings[2]);
+    return bad(trouble(fault?.code ?? 'set-up-hand-empty', fault?.facts));
+  }
   return reading.cards.length === 0 ? bad(trouble('set-up-hand-empty')) : good(reading);
+}
+
+/** The lines of a note's set-up that give attributes of its own. */
+function ownLines(note: string): string[] {
+  const { setUp } = compileInside(readNote(note), false);
+  return printSetUp({ lines: (setUp?.lines ?? []).filter(({ is }) => is === 'attribute') });
 }
 
 function foundData(found: FoundSetUp, text: string): FoundSetUpData {

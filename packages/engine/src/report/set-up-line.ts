@@ -10,6 +10,10 @@ export function setUpLine(routine: Routine, pile: string): string | null {
   if (found === undefined) return null;
   const lying = found.cards.map((one) => ({ ...one, card: routine.cards[one.card] }));
   const [first] = lying;
+  const open = routine.setUp.freedoms.filter((freedom) => freedom.free === 'faces' && freedom.pile === pile);
+  const isOpen = open.some((freedom) => 'count' in freedom && freedom.count === lying.length);
+  // Faces open in part have no words behind a list.
+  if (open.length > 0 && !isOpen) return null;
   const isOneWay = lying.every(({ up }) => up === first.up);
   const ends = lying.some(({ end }) => end === 1);
   const isNamed = lying.every(({ card }) => !isAnonymous(card));
@@ -21,7 +25,13 @@ export function setUpLine(routine: Routine, pile: string): string | null {
       )
     : lying.map(({ card }) => kindWord(card));
   if (words.some((word) => word === null)) return null;
-  const faces = !isOneWay ? '' : first.up === 1 ? ', face up' : ', face down';
+  const faces = isOpen
+    ? ', face up or down as they like'
+    : !isOneWay
+      ? ''
+      : first.up === 1
+        ? ', face up'
+        : ', face down';
   return words.join(' ') + faces;
 }
 

@@ -34,7 +34,7 @@ export interface SetUpCount {
 export interface SetUpReport {
   readonly places: number;
   readonly sentences: readonly SentenceNeed[];
-  /** Null where a sentence is no equation or counting takes too much. */
+  /** Null where a sentence is no equation, where the set-up leaves open what cards there are, or where counting takes too much. */
   readonly count: SetUpCount | null;
   readonly words: string;
 }
@@ -55,7 +55,8 @@ export function setUpReport(asked: Asked, limits: Limits): Result<SetUpReport, T
       return good({ places, sentences, count: null, words: LOOKS });
     }
     const sentences = routine.endings.map((ending) => sentenceNeed(ending, need));
-    const count = need.leftOut.length > 0 ? null : countOf(need);
+    const isOpen = routine.setUp.freedoms.some(({ free }) => free === 'attribute');
+    const count = need.leftOut.length > 0 || isOpen ? null : countOf(need);
     return good({ places, sentences, count, words: sayAll(sentences, count, places) });
   });
 }

@@ -44,7 +44,7 @@ export interface SwapsReport {
  */
 export function swapsReport(asked: Asked, hand: string | null, limits: Limits): Result<SwapsReport, Trouble> {
   return answered(asked, limits, (note) => {
-    const cards = hand === null ? good<readonly Card[]>(fullPack()) : handOf(hand);
+    const cards = hand === null ? good<readonly Card[]>(fullPack()) : handOf(hand, note.text);
     if (!cards.ok) return cards;
     const { routine } = note;
     const spoken = attributesSpokenOf(routine);
@@ -55,8 +55,8 @@ export function swapsReport(asked: Asked, hand: string | null, limits: Limits): 
   });
 }
 
-function handOf(hand: string): Result<readonly Card[], Trouble> {
-  const found = readCards(hand);
+function handOf(hand: string, text: string): Result<readonly Card[], Trouble> {
+  const found = readCards(hand, text);
   return found.ok ? good(found.value.cards) : found;
 }
 

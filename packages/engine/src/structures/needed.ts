@@ -4,7 +4,8 @@ import type { Layout } from '../pictures/layout.ts';
 import type { Problem } from '../proving/problem.ts';
 import type { Graph } from '../routine/graph.ts';
 import { matched } from './match.ts';
-import { recognise, type Found, type SlotRow } from './recognise.ts';
+import type { Found, SlotRow } from './found.ts';
+import { recognise } from './recognise.ts';
 import { fromNeed, type Reading } from './slot-vectors.ts';
 import type { Subject } from './subject.ts';
 

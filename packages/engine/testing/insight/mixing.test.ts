@@ -59,6 +59,7 @@ describe('final orders', () => {
   });
 
   test('a riffle of n cards leaves 2^n - n orders; riffles are counted by rising sequences', () => {
+    expect(ordersAfterRiffles(8, 1)).toBe(2n ** 8n - 8n);
     for (const [times, n] of [
       [1, 8],
       [2, 5],
@@ -67,7 +68,6 @@ describe('final orders', () => {
       const riffles = Array.from({ length: times }, () => 'Riffle the packet.');
       const count = BigInt(outcomes(n, ...riffles).length);
       expect(ordersAfterRiffles(n, times)).toBe(count);
-      if (times === 1) expect(count).toBe(2n ** BigInt(n) - BigInt(n));
       const { orders: found } = mixingOf(
         decide(working(numbered(n), ...riffles)),
         { states: 10, runs: 10, seed: 1 },
