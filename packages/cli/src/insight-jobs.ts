@@ -21,7 +21,7 @@ import {
   type SwapsReport,
   type Trouble,
 } from '@foregone/engine';
-import type { JobLimits } from './jobs.ts';
+import type { JobLimits } from './job-limits.ts';
 
 /** Further questions about notes, as plain data in and out. */
 export type InsightJob =

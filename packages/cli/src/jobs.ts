@@ -29,6 +29,7 @@ import {
   type SlipRow,
   type Trouble,
 } from '@foregone/engine';
+import type { JobLimits } from './job-limits.ts';
 import { doInsightJob, type InsightAnswers, type InsightJob } from './insight-jobs.ts';
 
 /** What may take long, as plain data in and out, so that another thread can do it. */
@@ -70,8 +71,6 @@ export type Job =
     }
   | { readonly job: 'export'; readonly text: string; readonly options: ExportJobOptions }
   | { readonly job: 'recheck'; readonly json: string; readonly work: number };
-
-export type JobLimits = Omit<Limits, 'goOn'>;
 
 export interface ExportJobOptions {
   /** The sentence of the ending, 1 for the first; null where the note has only one. */

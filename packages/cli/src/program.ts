@@ -17,7 +17,7 @@ import { same } from './commands/same.ts';
 import { setUp } from './commands/setup.ts';
 import { sizes } from './commands/sizes.ts';
 import { EXIT } from './exit-codes.ts';
-import type { JobLimits } from './jobs.ts';
+import type { JobLimits } from './job-limits.ts';
 import type { Terminal } from './terminal.ts';
 
 interface LimitOptions {

@@ -1,6 +1,6 @@
 import { sayTrouble } from '@foregone/engine';
 import { EXIT } from '../exit-codes.ts';
-import type { JobLimits } from '../jobs.ts';
+import type { JobLimits } from '../job-limits.ts';
 import { jsonText, performanceJson } from '../json.ts';
 import { runJob } from '../run-job.ts';
 import { shown } from '../render/diagnostics.ts';

@@ -1,5 +1,5 @@
 import { exitOf } from '../exit-codes.ts';
-import type { JobLimits } from '../jobs.ts';
+import type { JobLimits } from '../job-limits.ts';
 import { runJob } from '../run-job.ts';
 import type { Terminal } from '../terminal.ts';
 import { complainOfNote, fileOrCode } from './complain.ts';

@@ -7,7 +7,8 @@ import {
   type FreedomRowData,
 } from '@foregone/engine';
 import { EXIT, exitOf } from '../exit-codes.ts';
-import type { Answers, JobLimits } from '../jobs.ts';
+import type { JobLimits } from '../job-limits.ts';
+import type { Answers } from '../jobs.ts';
 import { jsonText } from '../json.ts';
 import { runJob } from '../run-job.ts';
 import { shown } from '../render/diagnostics.ts';

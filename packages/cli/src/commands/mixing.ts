@@ -1,6 +1,6 @@
 import { grouped, sayTrouble, type MixingReport } from '@foregone/engine';
 import { EXIT } from '../exit-codes.ts';
-import type { JobLimits } from '../jobs.ts';
+import type { JobLimits } from '../job-limits.ts';
 import { jsonText } from '../json.ts';
 import { runJob } from '../run-job.ts';
 import { hang, wrap } from '../render/wrap.ts';

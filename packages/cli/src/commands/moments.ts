@@ -1,6 +1,6 @@
 import { grouped, sayTrouble, type MomentData, type StatementData, type StepMoments } from '@foregone/engine';
 import { exitOf } from '../exit-codes.ts';
-import type { JobLimits } from '../jobs.ts';
+import type { JobLimits } from '../job-limits.ts';
 import { jsonText } from '../json.ts';
 import { runJob } from '../run-job.ts';
 import { shown } from '../render/diagnostics.ts';

@@ -1,6 +1,6 @@
 import { check, DEFAULT_LIMITS, sayTrouble, seeded, Stage, type Played } from '@foregone/engine';
 import { EXIT, exitOf } from '../exit-codes.ts';
-import type { JobLimits } from '../jobs.ts';
+import type { JobLimits } from '../job-limits.ts';
 import { jsonText, performanceJson } from '../json.ts';
 import { runJob } from '../run-job.ts';
 import { shown } from '../render/diagnostics.ts';

@@ -1,7 +1,8 @@
 import { REPORT_VERDICTS, sayTrouble, type ReportVerdict } from '@foregone/engine';
 import { EXIT, exitOf } from '../exit-codes.ts';
 import { readTextFile, writeTextFile, type ReadFile } from '../files.ts';
-import type { Answers, JobLimits } from '../jobs.ts';
+import type { JobLimits } from '../job-limits.ts';
+import type { Answers } from '../jobs.ts';
 import { jsonText, reportJson } from '../json.ts';
 import { runJob } from '../run-job.ts';
 import type { Terminal } from '../terminal.ts';

@@ -6,7 +6,7 @@ import {
   type SwapsReport,
 } from '@foregone/engine';
 import { EXIT } from '../exit-codes.ts';
-import type { JobLimits } from '../jobs.ts';
+import type { JobLimits } from '../job-limits.ts';
 import { jsonText } from '../json.ts';
 import { runJob } from '../run-job.ts';
 import { shown } from '../render/diagnostics.ts';

@@ -1,6 +1,6 @@
 import { sayTrouble, type SizeRow, type SizesReport } from '@foregone/engine';
 import { EXIT } from '../exit-codes.ts';
-import type { JobLimits } from '../jobs.ts';
+import type { JobLimits } from '../job-limits.ts';
 import { jsonText } from '../json.ts';
 import { runJob } from '../run-job.ts';
 import { paintVerdict } from '../render/report.ts';

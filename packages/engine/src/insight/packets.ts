@@ -1,14 +1,8 @@
 import type { Card } from '../cards/card.ts';
+import type { CardClass } from './card-class.ts';
 import { pairSymmetry } from './pair-symmetry.ts';
 import { slotOrder } from './slot-order.ts';
 import { constantOf, shareOf, slotsOf, type StartLine, type StartNeed } from './start-need.ts';
-
-/** Cards that no equation tells apart. */
-export interface CardClass {
-  readonly cards: readonly Card[];
-  /** For each line, for each slot, what such a card there adds. */
-  readonly shares: readonly (readonly number[])[];
-}
 
 /** Every way of laying out some cards so that the ending is certain, counted and found without listing them. */
 export class Packets {

@@ -1,4 +1,4 @@
-import type { CardClass } from './packets.ts';
+import type { CardClass } from './card-class.ts';
 import { constantOf, slotsOf, type StartLine } from './start-need.ts';
 
 /** A class as the vector of what the members of all families read on it, over the field of two elements. */
