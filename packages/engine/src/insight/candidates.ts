@@ -2,7 +2,7 @@ import { moveById, MOVES } from '../moves/index.ts';
 import { isStuck, START, type Hands, type Phase } from '../moves/move.ts';
 import { effectOf, type BitKinds } from '../pictures/effect.ts';
 import { layoutKey, type Layout } from '../pictures/layout.ts';
-import { Rearrangements } from '../routine/graph.ts';
+import { Rearrangements } from '../routine/rearrangements.ts';
 import type { MoveStep } from '../routine/routine.ts';
 import { fill, type Filling } from './fillings.ts';
 import { Mix } from './mix.ts';

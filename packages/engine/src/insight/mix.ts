@@ -2,7 +2,8 @@ import { seeded } from '../base/seeded.ts';
 import { isStuck, START, type Key, type Option } from '../moves/move.ts';
 import { Handling } from '../pictures/effect.ts';
 import { layoutKey, type Layout } from '../pictures/layout.ts';
-import { Graph, type Edge, type Location, type Rearrangements } from '../routine/graph.ts';
+import { Graph, type Edge, type Location } from '../routine/graph.ts';
+import type { Rearrangements } from '../routine/rearrangements.ts';
 import type { MoveStep, Routine } from '../routine/routine.ts';
 import { after, composed, isIdentity, wholeKey, type Whole } from './whole.ts';
 

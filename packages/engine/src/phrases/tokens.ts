@@ -48,7 +48,8 @@ const PLAIN = /^[a-z ,]*$/;
 
 /** The texts of a sentence's tokens. Thousands of phrases are read when a program starts, so plain words are only split. */
 export function wordsOf(sentence: string): string[] {
-  if (PLAIN.test(sentence)) return sentence.split(/[ ,]+/).filter((word) => word !== '' && !ARTICLES.has(word));
+  if (PLAIN.test(sentence))
+    return sentence.split(/[ ,]+/).filter((word) => word !== '' && !ARTICLES.has(word));
   return tokenize(sentence).map(({ text }) => text);
 }
 

@@ -1,11 +1,13 @@
 import type { Budget } from '../base/budget.ts';
 import type { Trouble } from '../base/diagnostic.ts';
-import { isStuck, START, type Key, type Phase, type View } from '../moves/move.ts';
+import { START, type Key, type Phase, type View } from '../moves/move.ts';
 import type { Action } from '../pictures/actions.ts';
-import { BitKinds, effectOf, type Effect } from '../pictures/effect.ts';
-import { layoutKey, layoutOf, sizeOf, type Layout } from '../pictures/layout.ts';
-import { flatten, testNumber, valueOf, type Instruction, type Program } from './program.ts';
+import { effectOf, type BitKinds, type Effect } from '../pictures/effect.ts';
+import { layoutKey, layoutOf, type Layout } from '../pictures/layout.ts';
+import { flatten, type Instruction, type Program } from './program.ts';
+import { Rearrangements } from './rearrangements.ts';
 import type { MoveStep, Origin, Routine } from './routine.ts';
+import { NO_NUMBERS, passSilent, type Numbers } from './silent.ts';
 
 /**
  * A moment of the working: where the performance stands, the sizes of the piles and the numbers fixed so far. Never which card
@@ -18,7 +20,7 @@ export interface Location {
   readonly at: number;
   readonly phase: Phase;
   readonly layout: Layout;
-  readonly numbers: Readonly<Record<string, number>>;
+  readonly numbers: Numbers;
   readonly exit: boolean;
   /** The step about to be done; undefined at the exit and before the start. */
   readonly origin: Origin | undefined;
@@ -59,7 +61,7 @@ export interface Aside {
   readonly actions: readonly Action[];
   /** True when it is done instead of the step, which is over then; false when it happens beside the step about to be done. */
   readonly passes: boolean;
-  readonly set?: Readonly<Record<string, number>>;
+  readonly set?: Numbers;
 }
 
 /** The ways on from a location for one thing seen (or for none). */
@@ -67,28 +69,6 @@ export interface Ways {
   readonly edges: readonly Edge[];
   readonly stuck: Trouble | undefined;
 }
-
-interface CompiledOption {
-  readonly key: Key;
-  readonly effect: Effect;
-  readonly next: Phase | null;
-  readonly off: 0 | 1;
-  readonly set: Readonly<Record<string, number>> | undefined;
-  readonly weight: number;
-}
-
-/** What options of moves do to the slots, worked out once for sentences and sizes; graphs of the same kinds of bits may share it. */
-export class Rearrangements {
-  readonly bits = new BitKinds();
-  readonly compiled = new Map<string, Compiled>();
-  readonly identities = new Map<string, Effect>();
-}
-
-type Compiled = { readonly options: readonly CompiledOption[] } | { readonly stuck: Trouble };
-
-const NO_NUMBERS: Readonly<Record<string, number>> = {};
-// Silent instructions in a row that no sensible routine has; a loop of empty bodies ends here.
-const MOST_SILENT = 100_000;
 
 /** Thrown inside the engine when the budget ends during expansion; callers turn it into an undecided verdict. */
 export class BudgetEnded extends Error {}
@@ -110,7 +90,6 @@ export class Graph {
   private readonly ids = new Map<string, number>();
   private readonly ways: (Map<Key | undefined, Ways> | undefined)[] = [];
   private readonly made: Rearrangements;
-  private readonly argsKeys = new Map<number, string>();
   private readonly asides = new Map<number, Aside>();
 
   constructor(routine: Routine, made: Rearrangements = new Rearrangements()) {
@@ -177,12 +156,7 @@ export class Graph {
     return { layout: location.layout, phase: location.phase, numbers: location.numbers, seen };
   }
 
-  private intern(
-    at: number,
-    phase: Phase,
-    layout: Layout,
-    numbers: Readonly<Record<string, number>>,
-  ): number {
+  private intern(at: number, phase: Phase, layout: Layout, numbers: Numbers): number {
     let key = `${at}/${typeof phase === 'number' ? phase : `"${phase}"`}/${layoutKey(layout)}`;
     for (const name of Object.keys(numbers).sort()) key += `${name}=${numbers[name]};`;
     const known = this.ids.get(key);
@@ -208,63 +182,17 @@ export class Graph {
     return id;
   }
 
-  /** Passes silent instructions until there is something to choose, a move to make, or the exit. */
-  private settle(at: number, layout: Layout, numbers: Readonly<Record<string, number>>): number {
-    for (let silent = 0; ; silent++) {
-      if (silent > MOST_SILENT) throw new BudgetEnded('a repetition without moves');
-      const instruction = this.program.instructions[at];
-      numbers = keep(numbers, instruction.live);
-      switch (instruction.do) {
-        case 'move':
-        case 'either':
-        case 'exit':
-          return this.intern(at, START, layout, numbers);
-        case 'set':
-          numbers = { ...numbers, [instruction.number]: valueOf(instruction.to, numbers) };
-          at = instruction.next;
-          break;
-        case 'test':
-          at = testNumber(instruction.when, numbers[instruction.when.number])
-            ? instruction.then
-            : instruction.otherwise;
-          break;
-        case 'each': {
-          const { stem, counter } = instruction.step;
-          let last = numbers[instruction.last];
-          if (last < 0) last = greatest(layout, stem);
-          let n = numbers[counter] + 1;
-          while (n <= last && sizeOf(layout, `${stem} ${n}`) === 0) n++;
-          at = n > last ? instruction.next : instruction.body;
-          numbers = { ...numbers, [counter]: n, [instruction.last]: last };
-          break;
-        }
-        case 'repeat': {
-          const { times } = instruction.step;
-          if (times.of === 'any') return this.intern(at, START, layout, numbers);
-          const done = numbers[instruction.counter];
-          if (times.of === 'at least' && done >= times.n) return this.intern(at, START, layout, numbers);
-          if (times.of === 'exactly' && done <= 0) at = instruction.next;
-          else {
-            numbers = { ...numbers, [instruction.counter]: times.of === 'exactly' ? done - 1 : done + 1 };
-            at = instruction.body;
-          }
-          break;
-        }
-      }
-    }
+  /** Where the working goes on from an instruction: the next that somebody does or chooses, or the exit. */
+  private settle(at: number, layout: Layout, numbers: Numbers): number {
+    const settled = passSilent(this.program, at, layout, numbers);
+    if (settled === null) throw new BudgetEnded('a repetition without moves');
+    return this.intern(settled.at, START, layout, settled.numbers);
   }
 
   private edge(made: Omit<Edge, 'id'>): Edge {
     const edge = { id: this.edges.length, ...made };
     this.edges.push(edge);
     return edge;
-  }
-
-  private identity(layout: Layout): Effect {
-    const key = layoutKey(layout);
-    let effect = this.made.identities.get(key);
-    if (effect === undefined) this.made.identities.set(key, (effect = effectOf(layout, [], this.bits)));
-    return effect;
   }
 
   private expand(location: Location, seen: Key | undefined, budget: Budget | undefined): Ways {
@@ -303,7 +231,7 @@ export class Graph {
       kind: 'control',
       cost: off * COST_OFF,
       weight: 1,
-      effect: this.identity(location.layout),
+      effect: this.made.identity(location.layout),
     });
   }
 
@@ -314,7 +242,7 @@ export class Graph {
     const edge = (key: Key, to: number, effect: Effect): void => {
       edges.push(this.edge({ from: location.id, to, key, kind: 'set-up', cost: 0, weight: 1, effect }));
     };
-    edge('begin', this.settle(this.program.start, layout, location.numbers), this.identity(layout));
+    edge('begin', this.settle(this.program.start, layout, location.numbers), this.made.identity(layout));
     for (const freedom of this.routine.setUp.freedoms) {
       if (freedom.free === 'attribute') continue;
       const { pile, from, count } = freedom;
@@ -346,7 +274,9 @@ export class Graph {
     seen: Key | undefined,
     budget: Budget | undefined,
   ): Ways {
-    const compiled = this.compileMove(location, instruction, seen, budget);
+    const compiled = this.made.compiled(instruction, this.view(location, seen));
+    if (!('stuck' in compiled) && budget !== undefined && !budget.spend(compiled.options.length))
+      throw new BudgetEnded('budget ended while a move was compiled');
     if ('stuck' in compiled) return { edges: [], stuck: compiled.stuck };
     const step = location.phase === START ? COST_STEP : 0;
     const edges = compiled.options.map((option): Edge => {
@@ -368,60 +298,4 @@ export class Graph {
     });
     return { edges, stuck: undefined };
   }
-
-  /** The same sentence on the same sizes makes the same rearrangements wherever it stands in the note. */
-  private compileMove(
-    location: Location,
-    instruction: Extract<Instruction, { do: 'move' }>,
-    seen: Key | undefined,
-    budget: Budget | undefined,
-  ): Compiled {
-    let argsKey = this.argsKeys.get(location.at);
-    if (argsKey === undefined)
-      this.argsKeys.set(location.at, (argsKey = `${instruction.move.id}${JSON.stringify(instruction.args)}`));
-    let key = `${argsKey}/${String(location.phase)}/${layoutKey(location.layout)}${seen === undefined ? '' : `/${typeof seen}${seen}`}`;
-    for (const name of Object.keys(location.numbers).sort()) key += `;${name}=${location.numbers[name]}`;
-    const known = this.made.compiled.get(key);
-    if (known !== undefined) return known;
-    const found = instruction.move.options(instruction.args, this.view(location, seen));
-    let compiled: Compiled;
-    if (isStuck(found)) compiled = { stuck: found.stuck };
-    else {
-      if (budget !== undefined && !budget.spend(found.length))
-        throw new BudgetEnded('budget ended while a move was compiled');
-      compiled = {
-        options: found.map((option) => ({
-          key: option.key,
-          effect:
-            option.actions.length === 0
-              ? this.identity(location.layout)
-              : effectOf(location.layout, option.actions, this.bits),
-          next: option.next,
-          off: option.off,
-          set: option.set,
-          weight: option.weight ?? 1,
-        })),
-      };
-    }
-    this.made.compiled.set(key, compiled);
-    return compiled;
-  }
-}
-
-function keep(
-  numbers: Readonly<Record<string, number>>,
-  live: ReadonlySet<string>,
-): Readonly<Record<string, number>> {
-  const names = Object.keys(numbers);
-  if (names.length === 0) return NO_NUMBERS;
-  if (names.every((name) => live.has(name))) return numbers;
-  return Object.fromEntries(names.filter((name) => live.has(name)).map((name) => [name, numbers[name]]));
-}
-
-function greatest(layout: Layout, stem: string): number {
-  let most = 0;
-  for (const name of layout.names)
-    if (name.startsWith(`${stem} `) && /^\d+$/.test(name.slice(stem.length + 1)))
-      most = Math.max(most, Number(name.slice(stem.length + 1)));
-  return most;
 }
