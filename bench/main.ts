@@ -4,6 +4,7 @@ import { browserSuite } from './browser-suite.ts';
 import { calibrationMs } from './calibrate.ts';
 import { engineSuite } from './engine-suite.ts';
 import { exactSuite } from './exact-suite.ts';
+import { freedomSuite } from './freedom-suite.ts';
 import { machine } from './machine.ts';
 import { peerSuite } from './peer-suite.ts';
 import { processSuite } from './process-suite.ts';
@@ -11,7 +12,7 @@ import { structuresSuite } from './structures-suite.ts';
 import { drawn } from './tables.ts';
 import { isMet, targetRow, type Target } from './targets.ts';
 
-const SUITES = ['engine', 'exact', 'structures', 'process', 'peers', 'browser'] as const;
+const SUITES = ['engine', 'exact', 'structures', 'freedom', 'process', 'peers', 'browser'] as const;
 
 /** Runs the suites named, or all; ends with 1 when a target was missed. */
 function main(): number {
@@ -33,6 +34,7 @@ function main(): number {
     engine: engineSuite,
     exact: exactSuite,
     structures: structuresSuite,
+    freedom: freedomSuite,
     process: () => processSuite(join(root, 'bench'), join(root, 'packages/cli/bin/foregone.mjs')),
     peers: () => peerSuite(join(root, 'bench/z3-child.mjs'), values.only ?? ''),
     browser: () => browserSuite(root),

@@ -47,6 +47,25 @@ const KINDS: Readonly<Record<number, readonly [cards: (cards: number) => string,
   ],
 };
 
+/** Ten steps after which only mirror pairs matter, though the whole packet alternates for long; `put` is one more before the last. */
+export function mirrorPairs(cards: number, put?: string): string {
+  return note(
+    `packet: ${cards} cards alternately red and black, face down`,
+    [
+      'Any number of times:\n   1. Cut the packet.\n   2. Turn over the top 2 together.',
+      'Take pairs off the packet, leaving or turning each.',
+      'Deal the packet into 4 piles.',
+      'Gather the piles left on right.',
+      'Deal the packet into 2 piles.',
+      'Gather the piles right on left.',
+      ...(put === undefined ? [] : [put]),
+      'Out-faro the packet.',
+      'Milk the packet.',
+    ],
+    'Every pair faces the same way exactly when it differs in colour.',
+  );
+}
+
 /** K kinds in rotation, some cards dealt off, riffled together: every block of K shows each kind. Pushed off, it fails. */
 export function dealAndRiffle(cards: number, kinds: number, broken = false): string {
   const [packet, ending] = KINDS[kinds];
