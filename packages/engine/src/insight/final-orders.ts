@@ -1,4 +1,4 @@
-import { Budget } from '../base/budget.ts';
+import type { Budget } from '../base/budget.ts';
 import { layoutKey } from '../pictures/layout.ts';
 import type { Decision } from '../proving/decision.ts';
 import { classesOf } from '../proving/classes.ts';
@@ -20,12 +20,12 @@ export interface FinalOrders {
 export type Worked = Pick<Decision, 'graph' | 'starts' | 'region' | 'performances'>;
 
 /**
- * Counts by following every table with all cards told apart, up to `states` of them; a working of riffles only by its rising sequences;
+ * Counts by following every table with all cards told apart, as far as the budget goes; a working of riffles only by its rising sequences;
  * else between what was met and what can be. Null where a performance gets stuck.
  *
  * @param met final orders that are known to come about
  */
-export function finalOrders(worked: Worked, states: number, met: bigint): FinalOrders | null {
+export function finalOrders(worked: Worked, budget: Budget, met: bigint): FinalOrders | null {
   const { graph, starts, performances } = worked;
   const riffles = riffleCount(graph.routine.steps);
   if (riffles !== null && riffles > 0) {
@@ -34,7 +34,7 @@ export function finalOrders(worked: Worked, states: number, met: bigint): FinalO
   }
   const classes = classesOf(starts.universe, new Set(['id']), new Set(graph.bits.names), graph);
   const found = new Set<string>();
-  const result = exactSearch(graph, classes, [starts.base], new Budget(states), (location, table) => {
+  const result = exactSearch(graph, classes, [starts.base], budget, (location, table) => {
     const here = graph.locations[location];
     if (!here.exit) return 'go on';
     let key = '';

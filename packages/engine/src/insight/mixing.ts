@@ -62,11 +62,16 @@ export function mixingOf(
   const { performances } = decision;
   const settled = settledOf(decision, limits);
   const { graph, region } = settled;
-  const looks = looksOf(settled, runs, seed);
+  const budget = new Budget(limits.work, limits.goOn);
+  const looks = looksOf(settled, runs, seed, budget);
   const exact = looks === null ? null : placeChances(graph, region);
   return {
     performances: performances === null ? null : String(performances),
-    orders: finalOrders({ ...settled, performances }, states, BigInt(looks?.met ?? 0)),
+    orders: finalOrders(
+      { ...settled, performances },
+      new Budget(states, limits.goOn),
+      BigInt(looks?.met ?? 0),
+    ),
     places:
       exact !== null
         ? { evenness: evennessOf(exact), how: 'exact' }
@@ -93,7 +98,8 @@ function settledOf({ graph, region, starts }: Decision, limits: Limits): Settled
   return { graph: own, region: regionFrom(own, [own.start], budget), starts: startsOf(fixed) };
 }
 
-function looksOf({ graph, starts }: Settled, runs: number, seed: number): Looks | null {
+/** As many runs as the budget allows. */
+function looksOf({ graph, starts }: Settled, runs: number, seed: number, budget: Budget): Looks | null {
   const n = graph.cards;
   if (n < 2 || scattersSomewhere(graph)) return null;
   const random = seeded(seed);
@@ -101,10 +107,10 @@ function looksOf({ graph, starts }: Settled, runs: number, seed: number): Looks 
   const places = Array.from({ length: n }, () => new Float64Array(n));
   const met = new Set<string>();
   let [done, travel, rising, neighbours] = [0, 0, 0, 0];
-  for (let run = 0; run < runs; run++) {
+  for (let run = 0; run < runs && budget.spend(n); run++) {
     let table: TableSlots = starts.base;
     let at = graph.start;
-    for (let step = 0; step < MOST_STEPS && !graph.locations[at].exit; step++) {
+    for (let step = 0; step < MOST_STEPS && !graph.locations[at].exit && budget.tick(n); step++) {
       const { edges } = graph.waysFrom(at, seenAt(graph, graph.locations[at], slotView(table, graph)));
       if (edges.length === 0) break;
       const total = edges.reduce((sum, { weight }) => sum + weight, 0);

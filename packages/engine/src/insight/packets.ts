@@ -1,3 +1,4 @@
+import type { Budget } from '../base/budget.ts';
 import type { Card } from '../cards/card.ts';
 import type { CardClass } from './card-class.ts';
 import { pairSymmetry } from './pair-symmetry.ts';
@@ -20,14 +21,14 @@ export class Packets {
   private readonly alike: Alike;
   private readonly between: ((left: readonly number[]) => string) | null;
   private readonly known = new Map<string, bigint>();
-  private readonly most: number;
+  private readonly budget: Budget;
 
-  /** @param most states to remember before giving up */
-  constructor(need: Pick<StartNeed, 'lines' | 'bits'>, cards: readonly Card[], most: number) {
+  /** @param budget one is spent for every state that is remembered; when it ends, counting and finding are given up */
+  constructor(need: Pick<StartNeed, 'lines' | 'bits'>, cards: readonly Card[], budget: Budget) {
     const { lines, bits } = need;
     const slots = bits.length;
     this.lines = lines;
-    this.most = most;
+    this.budget = budget;
     this.classes = classesOf(lines, bits, cards);
     this.constants = lines.map(constantOf);
     const own = lines.map(slotsOf);
@@ -85,7 +86,7 @@ export class Packets {
     const key = `${step}/${this.keyOf(step, left, sums)}`;
     const known = this.known.get(key);
     if (known !== undefined) return known;
-    if (this.known.size >= this.most) throw new TooMany();
+    if (!this.budget.spend()) throw new TooMany();
     let total = 0n;
     for (const c of this.classes.keys())
       this.tryClass(step, c, left, sums, () => {

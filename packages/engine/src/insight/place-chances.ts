@@ -6,6 +6,8 @@ export type PlaceChances = readonly Float64Array[];
 
 // Numbers that may be kept at one time.
 const MOST_NUMBERS = 30_000_000;
+// Numbers that may be added up.
+const MOST_WORK = 200_000_000;
 
 /**
  * Where every card ends when all choices are made at random, exactly. Null where something may be repeated without end, where cards
@@ -14,7 +16,7 @@ const MOST_NUMBERS = 30_000_000;
 export function placeChances(graph: Graph, region: Region): PlaceChances | null {
   const n = graph.cards;
   if (region.stuck.length > 0 || graph.locations[graph.start].looksAhead) return null;
-  if (region.order.length * n * n > MOST_NUMBERS * 10) return null;
+  if (region.edges * n * n > MOST_WORK) return null;
   const order = sorted(graph, region);
   if (order === null) return null;
   const at = new Map<number, Float64Array>();

@@ -1,3 +1,4 @@
+import { Budget } from '../base/budget.ts';
 import { trouble, type Trouble } from '../base/diagnostic.ts';
 import { bad, good, type Result } from '../base/result.ts';
 import type { Card } from '../cards/card.ts';
@@ -5,7 +6,7 @@ import { newPackOrder } from '../cards/stacks.ts';
 import { printCardName } from '../cards/names.ts';
 import { decide } from '../proving/decide.ts';
 import type { Decision } from '../proving/decision.ts';
-import type { Limits } from '../proving/question.ts';
+import { DEFAULT_LIMITS, type Limits } from '../proving/question.ts';
 import type { Lying, Routine } from '../routine/routine.ts';
 import { Packets } from './packets.ts';
 import { inBlocks, inHeaps, INNOCENT, inOrderOf, packetFor, type Wish } from './packet-search.ts';
@@ -16,8 +17,15 @@ import { openFaces, startNeed, type StartNeed } from './start-need.ts';
 const MOST_STATES = 200_000;
 
 /** How many packets of the note's own cards will do; null where they could not be counted. */
-export function countPackets(need: StartNeed): { readonly patterns: bigint; readonly orders: bigint } | null {
-  return new Packets(need, need.starts.base.cards, MOST_STATES).count();
+export function countPackets(
+  need: StartNeed,
+  limits: Limits = DEFAULT_LIMITS,
+): { readonly patterns: bigint; readonly orders: bigint } | null {
+  return new Packets(need, need.starts.base.cards, budgetFor(limits)).count();
+}
+
+function budgetFor({ goOn }: Limits): Budget {
+  return new Budget(MOST_STATES, goOn);
 }
 
 /** What a set-up was sought for. */
@@ -54,7 +62,7 @@ export function setUpsFrom(
   const need = startNeed({ ...open, cards }, limits);
   if (need === null || need.leftOut.length === routine.endings.length)
     return bad(trouble('set-up-not-equations'));
-  const packets = new Packets(need, cards, MOST_STATES);
+  const packets = new Packets(need, cards, budgetFor(limits));
   const classes = packets.classNumbers();
   const classOf = (card: Card): number => classes.get(card.id) ?? 0;
   const place = newPackPlace(cards);
@@ -72,7 +80,7 @@ export function setUpsFrom(
   for (const [wanted, wish] of wishes) {
     const laid = packetFor(packets, wish);
     if (laid === 'not found') return bad(trouble('set-up-not-found', { states: MOST_STATES }));
-    if (laid === 'none') return bad(reasonFor(need, cards));
+    if (laid === 'none') return bad(reasonFor(need, cards, limits));
     const ordered = inOrderOfPiles(wanted === 'new pack' ? nearest(laid) : laid, need, routine);
     if (found.some((other) => other.cards.every((card, i) => card === ordered[i]))) continue;
     const made = withCards(routine, ordered);
@@ -129,11 +137,11 @@ export function withCards(
 }
 
 /** The sentence that no packet of these cards satisfies; or that all of them together are too much. */
-function reasonFor(need: StartNeed, cards: readonly Card[]): Trouble {
+function reasonFor(need: StartNeed, cards: readonly Card[], limits: Limits): Trouble {
   const endings = [...new Set(need.lines.map(({ ending }) => ending))];
   const alone = endings.find((ending) => {
     const lines = need.lines.filter((line) => line.ending === ending);
-    return new Packets({ lines, bits: need.bits }, cards, MOST_STATES).count()?.patterns === 0n;
+    return new Packets({ lines, bits: need.bits }, cards, budgetFor(limits)).count()?.patterns === 0n;
   });
   return alone === undefined
     ? trouble('set-up-none-for-all', { sentences: endings.length })

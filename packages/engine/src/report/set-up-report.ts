@@ -56,7 +56,7 @@ export function setUpReport(asked: Asked, limits: Limits): Result<SetUpReport, T
     }
     const sentences = routine.endings.map((ending) => sentenceNeed(ending, need));
     const isOpen = routine.setUp.freedoms.some(({ free }) => free === 'attribute');
-    const count = need.leftOut.length > 0 || isOpen ? null : countOf(need);
+    const count = need.leftOut.length > 0 || isOpen ? null : countOf(need, limits);
     return good({ places, sentences, count, words: sayAll(sentences, count, places) });
   });
 }
@@ -74,8 +74,8 @@ function sentenceNeed(ending: Ending, need: StartNeed): SentenceNeed {
   return { text, needs, why: needs.equations === 0 ? 'Any order of these cards will do.' : '' };
 }
 
-function countOf(need: StartNeed): SetUpCount | null {
-  const found = countPackets(need);
+function countOf(need: StartNeed, limits: Limits): SetUpCount | null {
+  const found = countPackets(need, limits);
   if (found === null) return null;
   const n = need.bits.length;
   let all = 1n;

@@ -100,6 +100,8 @@ export class Followed {
         all.some((other) => other.form === 'across' && isSameOfTwo(other, found))
       )
         return false;
+      if (found.form === 'residue' && all.some((other) => tellsMore(other, found))) return false;
+      if (found.form === 'key-distance' && bothPlacesAreKnown(subject, all)) return false;
       if (oneWay && ['count', 'total'].includes(subject.is) && subject.measures[0].bits.includes('up'))
         return false;
       return !all.some((other) =>
@@ -158,6 +160,25 @@ function isOfAll({ weights }: SlotRow, { measures }: Subject, slots: number): bo
     measures.every(({ bits }) => bits.length === 0) &&
     weights.length === slots &&
     weights.every(([, coef]) => coef === weights[0][1])
+  );
+}
+
+/** Whether a place known in part follows from what else is known of it: where it is, or where among more. */
+function tellsMore(other: Found, found: Found): boolean {
+  if (other === found || other.form !== 'residue' || other.subject !== found.subject) return false;
+  if (other.piles.join() !== found.piles.join()) return false;
+  const [more, less] = [other, found].map(({ variant }) => Number(variant.split(' ')[0]));
+  return isOnePlace(other) || (more > less && more % less === 0);
+}
+
+function isOnePlace({ form, pattern }: Found): boolean {
+  return form === 'residue' && pattern.of === 'count' && pattern.plus.length === 1;
+}
+
+/** Whether two cards' distance is plain from their places. */
+function bothPlacesAreKnown({ words }: Subject, all: readonly Found[]): boolean {
+  return [words.alike, words.opposite].every((card) =>
+    all.some((one) => isOnePlace(one) && `the ${one.relation}` === card),
   );
 }
 
