@@ -124,7 +124,7 @@ function sayNotice({ verdict, words }: SlipRow['notice']): string {
     case 'sometimes':
       return `May show: ${words}.`;
     case 'never':
-      return 'Nothing shows between the steps.';
+      return 'Nothing shows.';
     case 'unknown':
       return '';
   }

@@ -3,6 +3,7 @@ import { moveById } from '../../src/moves/index.ts';
 import { isStuck, START, type Option } from '../../src/moves/move.ts';
 import type { Action } from '../../src/pictures/actions.ts';
 import type { Slip } from '../../src/insight/slips/slip.ts';
+import { dealtByAll } from '../../src/insight/slips/dealing.ts';
 import type { Ending, MoveStep, Routine, Step } from '../../src/routine/routine.ts';
 import { exitAt } from './judge.ts';
 import { listFrame, MomentKeys, past, settle, type Moment } from './machine.ts';
@@ -27,10 +28,10 @@ interface Standing {
   readonly showed: boolean;
 }
 
-/** What lies open between steps: how many cards each pile has, and which way its top card faces. */
+/** What right performances have between steps: how many cards each pile has, and which way the card at each place may face. */
 interface Open {
   readonly layouts: Set<string>;
-  readonly tops: Set<string>;
+  readonly faces: Set<string>;
 }
 
 /**
@@ -72,7 +73,7 @@ export class NaiveSlips {
       const queue: Standing[] = [];
       const arrive = (at: Moment, before: boolean): void => {
         const { moment } = settle(at);
-        const showed = before || this.shows(moment);
+        const showed = before || this.shows(moment, start);
         const key = `${showed} ${keys.place(moment)}\n${tableKey(moment.table)}`;
         if (known.has(key)) return;
         known.add(key);
@@ -186,19 +187,36 @@ export class NaiveSlips {
   private see(moment: Moment): void {
     if (moment.phase !== START) return;
     const at = stepAt(moment);
-    const open = this.open.get(at) ?? { layouts: new Set<string>(), tops: new Set<string>() };
+    const open = this.open.get(at) ?? { layouts: new Set<string>(), faces: new Set<string>() };
     this.open.set(at, open);
     const layout = layoutKey(layoutOfTable(moment.table));
     open.layouts.add(layout);
-    for (const top of topsOf(moment.table)) open.tops.add(`${layout} ${top}`);
+    const { names, piles } = moment.table;
+    piles.forEach((cards, i) =>
+      cards.forEach((lies, place) => open.faces.add(`${layout} ${names[i]} ${place} ${bitsOf(lies) & 1}`)),
+    );
   }
 
-  private shows(moment: Moment): boolean {
+  private shows(moment: Moment, start: Start): boolean {
     const open = moment.phase === START ? this.open.get(stepAt(moment)) : undefined;
     if (open === undefined) return false;
     const layout = layoutKey(layoutOfTable(moment.table));
     if (!open.layouts.has(layout)) return true;
-    return topsOf(moment.table).some((top) => !open.tops.has(`${layout} ${top}`));
+    return this.facesSeen(moment, start).some((face) => !open.faces.has(`${layout} ${face}`));
+  }
+
+  /** Which way the top card of each pile faces, and every card that is dealt one by one next. */
+  private facesSeen(moment: Moment, start: Start): string[] {
+    const { names, piles } = moment.table;
+    const face = (i: number, place: number): string => `${names[i]} ${place} ${bitsOf(piles[i][place]) & 1}`;
+    const tops = names.map((_, i) => face(i, 0));
+    const { decision } = settle(moment);
+    if (decision.decide !== 'move') return tops;
+    const options = this.optionsAt(moment, decision.step, start);
+    const dealt = options.length === 0 ? null : dealtByAll(layoutOfTable(moment.table), options);
+    if (dealt === null) return tops;
+    const from = names.indexOf(dealt.pile);
+    return [...tops, ...Array.from({ length: dealt.count }, (_, place) => face(from, place))];
   }
 }
 
@@ -209,10 +227,6 @@ function first(routine: Routine, start: Start): Moment {
 function stepAt(moment: Moment): Step | 'end' {
   const { decision } = settle(moment);
   return decision.decide === 'nothing: it is over' ? 'end' : decision.step;
-}
-
-function topsOf({ names, piles }: Table): string[] {
-  return names.map((name, i) => `${name} ${bitsOf(piles[i][0]) & 1}`);
 }
 
 /** The piles that hands were at; all of them where no card moved. */

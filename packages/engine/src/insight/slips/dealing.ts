@@ -1,5 +1,6 @@
 import { carry, mark, type Action, type Mark } from '../../pictures/actions.ts';
-import type { Layout } from '../../pictures/layout.ts';
+import type { Option } from '../../moves/move.ts';
+import { sizeOf, type Layout } from '../../pictures/layout.ts';
 import { meantBy, redone, Sizes, type Meant } from './replay.ts';
 
 /** One card taken off the top and laid somewhere. */
@@ -98,4 +99,20 @@ export function dealt(before: Layout, dealing: Dealing, cards: readonly Dealt[],
     for (const { bit, op } of laid) act(mark(to, into, count, bit, op));
   });
   return [...done, ...redone(sizes, last)];
+}
+
+/** The pile from which cards are dealt one by one whatever is chosen, and how many at least; null where there is none. */
+export function dealtByAll(
+  layout: Layout,
+  options: readonly Pick<Option, 'actions'>[],
+): { readonly pile: string; readonly count: number } | null {
+  const dealings = options.map(({ actions }) => dealingIn(layout, actions));
+  const [first] = dealings;
+  if (first === undefined || first === null) return null;
+  const counts: number[] = [sizeOf(layout, first.from)];
+  for (const dealing of dealings) {
+    if (dealing?.from !== first.from) return null;
+    counts.push(dealing.cards.length);
+  }
+  return { pile: first.from, count: Math.min(...counts) };
 }

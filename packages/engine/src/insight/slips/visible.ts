@@ -1,10 +1,12 @@
-import { START } from '../../moves/move.ts';
+import { isStuck, START } from '../../moves/move.ts';
 import { printPile } from '../../phrases/blanks/pile.ts';
-import { layoutKey, type Layout } from '../../pictures/layout.ts';
+import { printOrdinal } from '../../phrases/tokens.ts';
+import { firstSlot, layoutKey, type Layout } from '../../pictures/layout.ts';
 import type { Edge, Graph, Location } from '../../routine/graph.ts';
 import type { StartTable } from '../../routine/starts.ts';
 import { applyOps } from '../../routine/table.ts';
 import { cardCount } from '../../moves/handling.ts';
+import { dealtByAll } from './dealing.ts';
 import type { SlipMoment } from './possible.ts';
 
 /** Whether a performer who watches the piles could notice a slip before the ending. */
@@ -25,6 +27,13 @@ interface Shows {
   readonly words: string;
 }
 
+/** A card that lies open. */
+interface OpenCard {
+  readonly slot: number;
+  /** When it is seen, and which card it is. */
+  readonly words: string;
+}
+
 interface Shown {
   /** Sizes of the piles that some right performance has there. */
   readonly layouts: Map<string, Location[]>;
@@ -32,15 +41,16 @@ interface Shown {
 }
 
 /**
- * What lies open between steps: how many cards each pile has and which way its top card faces. A slip shows where the piles have numbers
- * that no right performance has there, or where a top card faces as it never does in one. Which cards can face how is exact: each card
- * goes its own way through the graph.
+ * What lies open between steps, how many cards each pile has and which way its top card faces, and which way cards face that are dealt
+ * one by one. A slip shows where the piles have numbers that no right performance has there, or where such a card faces as it never does
+ * in one. Which cards can face how is exact: each card goes its own way through the graph.
  */
 export class Visible {
   private readonly graph: Graph;
   private readonly facing: ReadonlyMap<number, Facing>;
   /** By instruction: what right performances show whenever they come to it. */
   private readonly shown = new Map<number, Shown>();
+  private readonly openCards = new Map<number, readonly OpenCard[]>();
 
   /** @param order all locations that a right performance can be at */
   constructor(graph: Graph, starts: readonly StartTable[], order: readonly number[]) {
@@ -111,18 +121,39 @@ export class Visible {
     const when = exit ? 'at the end' : `before step ${origin?.number ?? ''}`;
     const right = shown.layouts.get(layoutKey(layout));
     if (right === undefined) return { sure: true, words: `${when} ${sizesDiffer(layout, shown.like)}` };
-    let slot = 0;
     let maybe: Shows | undefined;
-    for (const [i, name] of layout.names.entries()) {
+    for (const { slot, words } of this.openAt(location)) {
       const now = facing?.[slot] ?? 3;
       const ever = right.reduce((all, { id }) => all | (this.facing.get(id)?.[slot] ?? 3), 0);
-      slot += layout.sizes[i];
       if (ever === 3 || (now & ~ever) === 0) continue;
-      const words = `${when} the top card of ${printPile(name)} ${now === 3 ? 'may face' : 'faces'} ${ever === 1 ? 'up' : 'down'}`;
-      if (now !== 3) return { sure: true, words };
-      maybe ??= { sure: false, words };
+      const faces = `${words} ${now === 3 ? 'may face' : 'faces'} ${ever === 1 ? 'up' : 'down'}`;
+      if (now !== 3) return { sure: true, words: faces };
+      maybe ??= { sure: false, words: faces };
     }
     return maybe;
+  }
+
+  /** The cards that everybody sees here: on top of a pile, or dealt one by one in the step that comes. */
+  private openAt({ id, layout, exit, origin }: Location): readonly OpenCard[] {
+    const known = this.openCards.get(id);
+    if (known !== undefined) return known;
+    const when = exit ? 'at the end' : `before step ${origin?.number ?? ''}`;
+    const open = layout.names.map((pile): OpenCard => ({
+      slot: firstSlot(layout, pile),
+      words: `${when} the top card of ${printPile(pile)}`,
+    }));
+    const instruction = this.graph.instructionOf(this.graph.locations[id]);
+    if (instruction?.do === 'move') {
+      const options = instruction.move.options(instruction.args, this.graph.view(this.graph.locations[id]));
+      const dealt = isStuck(options) ? null : dealtByAll(layout, options);
+      for (let k = 1; dealt !== null && k < dealt.count; k++)
+        open.push({
+          slot: firstSlot(layout, dealt.pile) + k,
+          words: `as step ${origin?.number ?? ''} deals it, the ${printOrdinal(k + 1)} card of ${printPile(dealt.pile)}`,
+        });
+    }
+    this.openCards.set(id, open);
+    return open;
   }
 }
 
