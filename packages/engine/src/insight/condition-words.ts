@@ -14,8 +14,12 @@ export function sayChosen(step: MoveStep, some: readonly number[], all: readonly
       [all[all.length - 1], outermost.most],
     ];
     const said = words.filter(([n]) => without.includes(n));
-    if (said.length === without.length)
-      return `what is done at step ${number} is ${said.map(([, one]) => one).join(' and ')}`;
+    if (said.length === without.length) {
+      const [first, second] = said.map(([, one]) => one);
+      return second === undefined
+        ? `at step ${number} they do not go ${first}`
+        : `at step ${number} they go neither ${first} nor ${second}`;
+    }
   }
   const name = typeof args.call === 'string' ? printName(args.call) : `the number at step ${number}`;
   return `${name} ${isWhat(some, all)}`;

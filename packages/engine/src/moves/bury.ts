@@ -44,7 +44,7 @@ export const bury = defineMove<BuryArgs>({
   caution:
     'In the middle means at least one card above and one below. Anywhere may be the very top or the very bottom.',
   synonyms: ['lose in the middle'],
-  outermost: { least: 'not back on top', most: 'not right to the bottom' },
+  outermost: { least: 'back on top', most: 'right to the bottom' },
   options(args, view) {
     const pile = pileName(args.pile, view);
     const size = pileSize(args.pile, view);

@@ -27,7 +27,7 @@ const DEAL = '(deal|count|deal off|count off|deal out|count out)';
 /** P24, P43b, and P40 after a transfer: some cards dealt or counted one by one to another pile, which reverses them. */
 export const deal = defineMove<DealArgs>({
   id: 'deal',
-  procedures: ['P24', 'P40', 'P43b'],
+  procedures: ['P24', 'P40', 'P43b', 'P67'],
   hands: 'deal',
   title: 'deal some cards',
   phrases: [

@@ -118,7 +118,7 @@ export interface Move<A extends Args = Args> {
   readonly scatters?: (args: A, view: View) => readonly Scattered[];
   /** How many options there are, counted without listing, at START with these sizes; checked against the list. */
   readonly count?: (args: A, view: View) => number;
-  /** How a sentence would forbid the first and the last of the numbers that can be chosen: `not right to the bottom`. */
+  /** Where the cards go with the first and the last of the numbers that can be chosen: `back on top`, `right to the bottom`. */
   readonly outermost?: { readonly least: string; readonly most: string };
   /** The choices made during one run of the move, in the trade's words: `cut 5 cards`; empty when nothing was chosen. */
   readonly say: (args: A, keys: readonly Key[], view: View) => string;

@@ -31,7 +31,7 @@ export const putBack = defineMove<PutBackArgs>({
   caution: 'Anywhere may be the top or the bottom; in the middle has a card above and a card below.',
   synonyms: ['insert', 'return a card'],
   check: ({ pile, onto }) => (same(pile, onto) ? [trouble('pile-twice')] : []),
-  outermost: { least: 'not back on top', most: 'not right to the bottom' },
+  outermost: { least: 'back on top', most: 'right to the bottom' },
   options(args, view) {
     const pile = pileName(args.pile, view);
     const onto = pileName(args.onto, view);

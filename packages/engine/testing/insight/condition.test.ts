@@ -89,7 +89,7 @@ const NUMBERED: readonly Numbered[] = [
     just: (n) => `under ${n} cards`,
     from: 0,
     to: 5,
-    words: 'what is done at step 2 is not back on top and not right to the bottom',
+    words: 'at step 2 they go neither back on top nor right to the bottom',
     text: 'Bury the top 3 cards in the middle.',
   },
 ];
