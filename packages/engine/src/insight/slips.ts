@@ -88,7 +88,7 @@ export class Slips {
     this.sentences = decision.sentences.filter(({ verdict }) => verdict === 'proved');
     this.leftOut = decision.sentences.filter(({ verdict }) => verdict !== 'proved');
     if (graph.locations[graph.start].looksAhead) {
-      const walk = this.walked();
+      const walk = this.walked(MOST_EXPLORED);
       if (walk === null) throw new BudgetEnded('too many tables');
       this.walk = walk;
       this.all = possibleSlips(graph, walk.sightings, budget);
@@ -231,16 +231,18 @@ export class Slips {
   }
 
   private tryAll(possible: PossibleSlip): Walked | null {
-    if (this.walk === undefined) this.walk = this.walked();
+    // Where equations told what they could, a short search is made of the rest.
+    const isAffine = this.sentences.every(({ ending }) => this.affineFor(ending) !== null);
+    if (this.walk === undefined) this.walk = this.walked(isAffine ? MOST_TABLES : MOST_EXPLORED);
     const { walk } = this;
     if (walk === null) return null;
     return this.spared(() => walk.judge(possible, this.share())) ?? null;
   }
 
-  private walked(): SlipWalk | null {
+  private walked(most: number): SlipWalk | null {
     const { graph, starts } = this.question;
     const meanings = this.sentences.map(({ ending }) => new Meanings(ending.sentence, this.question));
-    return this.spared(() => new SlipWalk({ graph, starts, meanings }, this.share(MOST_EXPLORED))) ?? null;
+    return this.spared(() => new SlipWalk({ graph, starts, meanings }, this.share(most))) ?? null;
   }
 
   /** Tables for one question out of those that are left. */
