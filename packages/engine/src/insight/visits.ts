@@ -1,9 +1,10 @@
-import { echelonOver, type Echelon, type Vector } from '../base/echelon.ts';
+import type { Vector } from '../base/echelon.ts';
 import type { Edge } from '../routine/graph.ts';
 import type { LittleGraph } from './mix.ts';
 import { momentKey } from './moment-key.ts';
 import { passageFor, type Passage } from './passage.ts';
 import type { Family, Probed } from './probed.ts';
+import { SpanSearch } from './span-search.ts';
 import type { Whole } from './whole.ts';
 
 /** An edge of a mix; `from` and `to` are its nodes. */
@@ -108,7 +109,8 @@ export class Visits {
 
   private arriveFromOutside({ graph, region, starts }: Probed, own: ReadonlySet<number>): void {
     const { problem, kernel, have } = this.family;
-    const search = new Search(this.family);
+    const search = new SpanSearch(this.family);
+    const made = kernel.zero();
     if (this.between.has(graph.start))
       for (const table of starts.spanning)
         for (const member of problem.members) search.add(graph.start, kernel.ofTable(member, table));
@@ -116,17 +118,15 @@ export class Visits {
       for (const edge of region.into[id] ?? [])
         if (!this.between.has(edge.from))
           for (const i of have.at[edge.from] ?? []) {
-            const vector = kernel.zero();
-            kernel.push(have.tables.vector(i), edge, vector);
-            search.add(id, vector);
+            kernel.push(have.tables.vector(i), edge, made);
+            search.add(id, made);
           }
     search.run((id, vector) => {
       if (own.has(id)) return;
       for (const edge of graph.waysFrom(id).edges)
         if (this.between.has(edge.to)) {
-          const after = kernel.zero();
-          kernel.push(vector, edge, after);
-          search.add(edge.to, after);
+          kernel.push(vector, edge, made);
+          search.add(edge.to, made);
         }
     });
     for (const id of this.locations) this.arriving.set(id, search.at(id));
@@ -134,21 +134,20 @@ export class Visits {
 
   private leaveForGood({ graph }: Probed, own: ReadonlySet<number>): void {
     const { kernel, need } = this.family;
-    const search = new Search(this.family);
+    const search = new SpanSearch(this.family);
+    const made = kernel.zero();
     for (const id of this.between)
       for (const edge of graph.waysFrom(id).edges)
         if (!this.between.has(edge.to))
           for (const i of need.at[edge.to] ?? []) {
-            const vector = kernel.zero();
-            kernel.pull(need.rows.vector(i), edge, vector);
-            search.add(id, vector);
+            kernel.pull(need.rows.vector(i), edge, made);
+            search.add(id, made);
           }
     search.run((id, vector) => {
       if (own.has(id)) return;
       for (const edge of this.into.get(id) ?? []) {
-        const earlier = kernel.zero();
-        kernel.pull(vector, edge, earlier);
-        search.add(edge.from, earlier);
+        kernel.pull(vector, edge, made);
+        search.add(edge.from, made);
       }
     });
     for (const id of this.locations) this.leaving.set(id, search.at(id));
@@ -170,15 +169,15 @@ export class Visits {
   /** A basis of the tables that come out of a mix put in at a location. */
   after(location: number, mix: PutIn): readonly Vector[] {
     const { kernel } = this.family;
-    const search = new Search(this.family);
+    const search = new SpanSearch(this.family);
+    const made = kernel.zero();
     const out: MixEdge[][] = [];
     for (const edges of mix.into) for (const edge of edges ?? []) (out[edge.from] ??= []).push(edge);
     for (const table of this.arriving.get(location) ?? []) search.add(mix.start, table);
     search.run((node, table) => {
       for (const edge of out[node] ?? []) {
-        const later = kernel.zero();
-        kernel.push(table, edge as Edge, later);
-        search.add(edge.to, later);
+        kernel.push(table, edge as Edge, made);
+        search.add(edge.to, made);
       }
     });
     return search.at(mix.end);
@@ -187,13 +186,13 @@ export class Visits {
   /** A basis of what must be true before a mix put in at a location for the rest to come out right. */
   before(location: number, mix: PutIn): readonly Vector[] {
     const { kernel } = this.family;
-    const search = new Search(this.family);
+    const search = new SpanSearch(this.family);
+    const made = kernel.zero();
     for (const row of this.leaving.get(location) ?? []) search.add(mix.end, row);
     search.run((node, row) => {
       for (const edge of mix.into[node] ?? []) {
-        const earlier = kernel.zero();
-        kernel.pull(row, edge as Edge, earlier);
-        search.add(edge.from, earlier);
+        kernel.pull(row, edge as Edge, made);
+        search.add(edge.from, made);
       }
     });
     return search.at(mix.start);
@@ -209,7 +208,8 @@ export class Visits {
    */
   keeps(mixes: ReadonlyMap<number, PutIn>): boolean {
     const { kernel } = this.family;
-    const search = new Search(this.family);
+    const search = new SpanSearch(this.family);
+    const made = kernel.zero();
     // A location stands for the moment before its mix; the mix's own nodes are numbered below zero.
     const offsets = new Map<number, number>();
     let offset = 1;
@@ -233,64 +233,21 @@ export class Visits {
       const from = offsets.get(location);
       if (mix !== undefined && from !== undefined)
         for (const edge of mix.into[id < 0 ? -id - from : mix.start] ?? []) {
-          const earlier = kernel.zero();
-          kernel.pull(vector, edge as Edge, earlier);
-          search.add(edge.from === mix.start ? location : -(from + edge.from), earlier);
+          kernel.pull(vector, edge as Edge, made);
+          search.add(edge.from === mix.start ? location : -(from + edge.from), made);
         }
       if (id < 0) return true;
       if (mix !== undefined)
         for (const table of this.arriving.get(id) ?? []) if (kernel.value(vector, table) !== 0) return false;
       for (const edge of this.into.get(id) ?? []) {
-        const earlier = kernel.zero();
-        kernel.pull(vector, edge, earlier);
+        kernel.pull(vector, edge, made);
         const before = mixes.get(edge.from);
-        if (before !== undefined) search.add(-((offsets.get(edge.from) ?? 0) + before.end), earlier);
+        if (before !== undefined) search.add(-((offsets.get(edge.from) ?? 0) + before.end), made);
         // A location of the place at which nothing can be done is not left.
-        else if (!own.has(edge.from)) search.add(edge.from, earlier);
+        else if (!own.has(edge.from)) search.add(edge.from, made);
       }
       return true;
     });
-  }
-}
-
-/** Vectors spread over nodes, each node keeping those that are independent of what it has. */
-class Search {
-  private readonly bases = new Map<number, Echelon>();
-  private readonly kept = new Map<number, Vector[]>();
-  private readonly queue: { readonly at: number; readonly vector: Vector }[] = [];
-  private readonly scratch: Vector;
-  private readonly family: Family;
-
-  constructor(family: Family) {
-    this.family = family;
-    this.scratch = family.kernel.zero();
-  }
-
-  add(at: number, vector: Vector): void {
-    this.queue.push({ at, vector });
-  }
-
-  at(node: number): readonly Vector[] {
-    return this.kept.get(node) ?? [];
-  }
-
-  /** Hands on every vector that is new at its node; false as soon as `visit` says so. */
-  run(visit: (at: number, vector: Vector) => boolean | void): boolean {
-    const { problem } = this.family;
-    for (let i = 0; i < this.queue.length; i++) {
-      const { at, vector } = this.queue[i];
-      let basis = this.bases.get(at);
-      if (basis === undefined) {
-        this.bases.set(at, (basis = echelonOver(problem.p, problem.width)));
-        this.kept.set(at, []);
-      }
-      if (basis.rank === problem.width) continue;
-      this.scratch.set(vector);
-      if (!basis.insert(this.scratch)) continue;
-      this.kept.get(at)?.push(vector);
-      if (visit(at, vector) === false) return false;
-    }
-    return true;
   }
 }
 
