@@ -1,10 +1,12 @@
 import type { FreedomRowData } from '@foregone/engine';
-import { useState } from 'react';
+import { memo, useState } from 'react';
 import type { SafeRows } from './desk.ts';
 import { sentenceFor, sorted } from './safe.ts';
 
 interface AlsoSafeProps {
   readonly safe: SafeRows;
+  /** True while the rows speak of an earlier text. */
+  readonly isOld: boolean;
   /** The sentence of the step in whose place a row is put in; empty where one is put in before a step. */
   readonly instead: string;
   readonly onPut: (sentence: string) => void;
@@ -26,18 +28,26 @@ const HANDS: Readonly<Record<FreedomRowData['hands'], string>> = {
 };
 
 /** What else may be done at the caret; each goes in at one press, the first by a key. */
-export function AlsoSafe({ safe, instead, onPut, onShow, onTakeOut }: AlsoSafeProps) {
+export const AlsoSafe = memo(function AlsoSafe({
+  safe,
+  isOld,
+  instead,
+  onPut,
+  onShow,
+  onTakeOut,
+}: AlsoSafeProps) {
   const { at, rows, isAll, ended } = safe;
   const { safe: groups, others } = sorted(rows);
   const first = groups[0]?.[1][0];
   if (isAll && rows.length === 0 && ended === '') return null;
   return (
-    <section className="also-safe" aria-label="Also safe here" aria-busy={!isAll}>
+    <section className="also-safe" aria-label="Also safe here" aria-busy={!isAll || isOld}>
       <h2 className="also-safe-title">{titleOf(safe)}</h2>
       {at.isInstead && (
         <p>
-          Step {at.step} is what breaks it{instead === '' ? '' : `: “${instead.replace(/\.$/, '')}”`}. Press a
-          row to put it there instead, or{' '}
+          Without step {at.step}
+          {instead === '' ? '' : `, “${instead.replace(/\.$/, '')}”,`} it always works. Press a row to put it
+          there instead, or{' '}
           <button type="button" className="link" onClick={onTakeOut}>
             take step {at.step} out
           </button>
@@ -77,7 +87,7 @@ export function AlsoSafe({ safe, instead, onPut, onShow, onTakeOut }: AlsoSafePr
       )}
     </section>
   );
-}
+});
 
 /** Rows of a group that are seen at once. */
 const FEW = 4;

@@ -1,5 +1,5 @@
 import type { Performance, SlipRow } from '@foregone/engine';
-import { useEffect, useState, type ReactNode } from 'react';
+import { memo, useEffect, useState, type ReactNode } from 'react';
 import { createEngine } from '../worker/client.ts';
 import type { Insight, Topic } from '../worker/protocol.ts';
 
@@ -19,7 +19,7 @@ const QUESTIONS: readonly (readonly [topic: Topic, words: string])[] = [
 const PATIENCE = 60_000;
 
 /** Questions about the note that are answered when somebody asks. */
-export function AskMore({ text, onShow }: AskMoreProps) {
+export const AskMore = memo(function AskMore({ text, onShow }: AskMoreProps) {
   return (
     <section className="ask-more" aria-label="More about this note">
       {QUESTIONS.map(([topic, words]) => (
@@ -32,7 +32,7 @@ export function AskMore({ text, onShow }: AskMoreProps) {
       </Asked>
     </section>
   );
-}
+});
 
 function Asked({ words, children }: { readonly words: string; readonly children: ReactNode }) {
   const [isOpen, setIsOpen] = useState(false);

@@ -59,9 +59,10 @@ export const NOTHING_KNOWN: Known = {
   fault: undefined,
 };
 
-/** In the order in which a person misses them. */
-const ORDER = ['read', 'check', 'play', 'moments', 'verdicts', 'breaking', 'freedom'] as const;
-type Task = (typeof ORDER)[number];
+/** In the order in which a person misses them; what is about the note itself, and what else could be done in it. */
+const ABOUT_IT = ['read', 'check', 'play', 'moments'] as const;
+const BESIDES = ['verdicts', 'breaking', 'freedom'] as const;
+type Task = (typeof ABOUT_IT)[number] | (typeof BESIDES)[number];
 
 /** A task with all that its question takes. */
 interface Question {
@@ -84,12 +85,15 @@ export interface Desk {
 /** Milliseconds between two drawings of rows that come one after the other. */
 const ROWS_APART = 60;
 
-/** Asks the engine one question after the other about the text as it is now. */
-export function openDesk(engine: Engine): Desk {
+/**
+ * Asks about the text as it is now, one question after the other.
+ *
+ * @param engine for what is about the note itself, always ready for the next key
+ * @param besides for what else could be done, which takes longer
+ */
+export function openDesk(engine: Engine, besides: Engine): Desk {
   const known = createStore<Known>(NOTHING_KNOWN);
-  const done = new Map<Task, string>();
   let wanted: Wanted | undefined;
-  let running: Question | undefined;
   let closed = false;
 
   const change = (part: Partial<Known>) => known.set({ ...known.get(), ...part });
@@ -141,44 +145,53 @@ export function openDesk(engine: Engine): Desk {
       change({ breaking: { text, row: breaking ?? '', value: answer as Questions['breaking'] } });
   };
 
-  const pump = () => {
-    if (closed || wanted === undefined) return;
-    const now = wanted;
-    const question = ORDER.map((task) => questionOf(task, now)).find(
-      (one) => one !== undefined && done.get(one.task) !== one.key,
-    );
-    if (question === undefined) {
-      if (known.get().busy !== undefined) change({ busy: undefined });
-      return;
-    }
-    const { task, key } = question;
-    if (running?.task === task && running.key === key) return;
-    running = question;
-    change({ busy: task });
-    const finish = (fault?: string) => {
-      if (running !== question) return;
-      running = undefined;
-      done.set(task, key);
-      change({ fault });
-      pump();
+  /** A row of questions to one engine; gives back what looks for the next of them. */
+  const lane = (asked: Engine, tasks: readonly Task[], isMain: boolean) => {
+    const done = new Map<Task, string>();
+    let running: Question | undefined;
+    const busy = (task: Task | undefined) => {
+      if (isMain && known.get().busy !== task) change({ busy: task });
     };
-    const rows =
-      question.at === undefined ? undefined : gather(now.text, question.at, () => running === question);
-    engine
-      .ask(task, question.text, {
-        about: question.about,
-        onBit: (row) => rows?.add(row as FreedomRowData),
-      })
-      .then(
-        (answer) => {
-          // Undefined: another question came first, and its answer is waited for.
-          if (answer === undefined || running !== question) return;
-          if (task === 'freedom') rows?.end(typeof answer === 'string' ? answer : '');
-          else keep(question, now, answer);
-          finish();
-        },
-        (error: unknown) => finish(error instanceof Error ? error.message : String(error)),
-      );
+    const pump = () => {
+      if (closed || wanted === undefined) return;
+      const now = wanted;
+      const question = tasks
+        .map((task) => questionOf(task, now))
+        .find((one) => one !== undefined && done.get(one.task) !== one.key);
+      if (question === undefined) {
+        busy(undefined);
+        return;
+      }
+      const { task, key } = question;
+      if (running?.task === task && running.key === key) return;
+      running = question;
+      busy(task);
+      const finish = (fault?: string) => {
+        if (running !== question) return;
+        running = undefined;
+        done.set(task, key);
+        change({ fault });
+        pumpAll();
+      };
+      const rows =
+        question.at === undefined ? undefined : gather(now.text, question.at, () => running === question);
+      asked
+        .ask(task, question.text, {
+          about: question.about,
+          onBit: (row) => rows?.add(row as FreedomRowData),
+        })
+        .then(
+          (answer) => {
+            // Undefined: another question came first, and its answer is waited for.
+            if (answer === undefined || running !== question) return;
+            if (task === 'freedom') rows?.end(typeof answer === 'string' ? answer : '');
+            else keep(question, now, answer);
+            finish();
+          },
+          (error: unknown) => finish(error instanceof Error ? error.message : String(error)),
+        );
+    };
+    return pump;
   };
 
   /** Shows rows as they come, not one by one. */
@@ -205,15 +218,19 @@ export function openDesk(engine: Engine): Desk {
     };
   };
 
+  const lanes = [lane(engine, ABOUT_IT, true), lane(besides, BESIDES, false)];
+  const pumpAll = () => lanes.forEach((pump) => pump());
+
   return {
     known,
     want(next) {
       wanted = next;
-      pump();
+      pumpAll();
     },
     stop() {
       closed = true;
       engine.stop();
+      besides.stop();
     },
   };
 }

@@ -1,5 +1,6 @@
 import type { Report } from '@foregone/engine';
 import { counted, grouped } from '@foregone/engine';
+import { memo } from 'react';
 import { Verdict } from '../ui/verdict.tsx';
 
 interface HeadProps {
@@ -17,7 +18,7 @@ interface HeadProps {
 }
 
 /** The title, and the verdict with how it was found, how much it covers and why. */
-export function Head({ title, report, isOld, fault, breaker, onMend, onGo }: HeadProps) {
+export const Head = memo(function Head({ title, report, isOld, fault, breaker, onMend, onGo }: HeadProps) {
   return (
     <header className="note-head">
       <h1>{title === '' ? 'Untitled note' : title}</h1>
@@ -31,7 +32,7 @@ export function Head({ title, report, isOld, fault, breaker, onMend, onGo }: Hea
       </div>
       {breaker !== '' && (
         <p className="note-mend">
-          <span>Step {breaker} is what breaks it.</span>
+          <span>Without step {breaker} it always works.</span>
           <button type="button" className="link" onClick={onMend}>
             See what is safe instead
           </button>
@@ -41,7 +42,7 @@ export function Head({ title, report, isOld, fault, breaker, onMend, onGo }: Hea
       {report !== undefined && <Why report={report} onGo={onGo} />}
     </header>
   );
-}
+});
 
 function facts({ sentences, coverage }: Report): string[] {
   const ways = [...new Set(sentences.map(({ by }) => by).filter((by) => by !== ''))];

@@ -1,5 +1,5 @@
-import type { Performance } from '@foregone/engine';
-import { useState } from 'react';
+import type { Performance, TableData } from '@foregone/engine';
+import { memo, useState } from 'react';
 import { Button } from '../ui/button.tsx';
 import { Card } from '../ui/card.tsx';
 import { faceOf } from '../ui/card-face.ts';
@@ -21,7 +21,15 @@ interface LieProps {
 }
 
 /** Under the page: the cards as they lie before the step at the caret, in one performance of many. */
-export function Lie({ id, performance, failing, tried, onLeaveTried, step, onAnother }: LieProps) {
+export const Lie = memo(function Lie({
+  id,
+  performance,
+  failing,
+  tried,
+  onLeaveTried,
+  step,
+  onAnother,
+}: LieProps) {
   const [showsFailing, setShowsFailing] = useState(false);
   const [moved, setMoved] = useState<{ readonly at: string; readonly done: number }>();
   const fails = showsFailing && failing !== undefined;
@@ -37,7 +45,6 @@ export function Lie({ id, performance, failing, tried, onLeaveTried, step, onAno
   const next = steps[done];
   const last = steps[done - 1];
   const go = (to: number) => setMoved({ at, done: to });
-  const piles = table?.piles.filter(({ cards }) => cards.length > 0) ?? [];
   const place =
     next === undefined ? 'At the end' : next.number === '+' ? 'Before it' : `Before step ${next.number}`;
   const which = fails ? 'in a performance that fails' : 'in one performance of many';
@@ -94,6 +101,22 @@ export function Lie({ id, performance, failing, tried, onLeaveTried, step, onAno
           </div>
         )}
       </div>
+      {table !== undefined && shown !== undefined && <Cards table={table} performance={shown} />}
+    </section>
+  );
+});
+
+/** The piles of a table, card by card; made anew only when they change. */
+const Cards = memo(function Cards({
+  table,
+  performance,
+}: {
+  readonly table: TableData;
+  readonly performance: Performance;
+}) {
+  const piles = table.piles.filter(({ cards }) => cards.length > 0);
+  return (
+    <>
       {piles.map(({ name, cards }) => (
         <div key={name} className="lie-pile">
           {(piles.length > 1 || name !== 'packet') && <h3 className="lie-name">{name}</h3>}
@@ -105,7 +128,7 @@ export function Lie({ id, performance, failing, tried, onLeaveTried, step, onAno
             {cards.map((card) => (
               <li key={card.id}>
                 <Card
-                  face={faceOf({ name: card.name, attributes: attributesOf(shown, card.id) })}
+                  face={faceOf({ name: card.name, attributes: attributesOf(performance, card.id) })}
                   up={card.up}
                   end={card.end}
                   ghost
@@ -116,9 +139,9 @@ export function Lie({ id, performance, failing, tried, onLeaveTried, step, onAno
           </ol>
         </div>
       ))}
-    </section>
+    </>
   );
-}
+});
 
 function attributesOf(
   performance: Performance | undefined,

@@ -1,4 +1,4 @@
-import { useEffect, useLayoutEffect, useRef, useState } from 'react';
+import { memo, useEffect, useLayoutEffect, useRef, useState } from 'react';
 import { Packet } from '../ui/packet.tsx';
 import { sayChoice } from './code/understood.ts';
 import type { MarginEntry } from './moments.ts';
@@ -9,13 +9,13 @@ interface MarginProps {
   /** Where a place of the text stands, in pixels below the head of the page. */
   readonly topOf: (at: number) => number;
   /** Changes whenever lines stand elsewhere. */
-  readonly lines: number;
+  readonly lines: object;
   readonly caretStep: string | undefined;
   readonly onGo: (at: number) => void;
 }
 
 /** Beside each step: what is certain, what is needed, and who chooses. */
-export function Margin({ entries, topOf, lines, caretStep, onGo }: MarginProps) {
+export const Margin = memo(function Margin({ entries, topOf, lines, caretStep, onGo }: MarginProps) {
   const column = useRef<HTMLOListElement>(null);
   const [tops, setTops] = useState<readonly number[]>([]);
   const [bottom, setBottom] = useState(0);
@@ -31,13 +31,15 @@ export function Margin({ entries, topOf, lines, caretStep, onGo }: MarginProps) 
     setBottom(Math.ceil(free));
     setTops((before) => (before.join() === next.join() ? before : next));
   };
+  const latest = useRef(settle);
+  latest.current = settle;
   useLayoutEffect(settle, [entries, lines, caretStep]);
   // Pictures and fonts change heights after the first drawing.
   useEffect(() => {
-    const watch = new ResizeObserver(settle);
+    const watch = new ResizeObserver(() => latest.current());
     if (column.current !== null) for (const item of column.current.children) watch.observe(item);
     return () => watch.disconnect();
-  });
+  }, [entries]);
 
   return (
     <ol className="margin" ref={column} aria-label="Beside each step" style={{ minHeight: bottom }}>
@@ -63,7 +65,7 @@ export function Margin({ entries, topOf, lines, caretStep, onGo }: MarginProps) 
       ))}
     </ol>
   );
-}
+});
 
 interface StepMomentProps {
   readonly entry: MarginEntry;
@@ -73,8 +75,8 @@ interface StepMomentProps {
   readonly isAsBefore?: boolean;
 }
 
-/** Have and need at one step, as pictures and in words. */
-export function StepMoment({ entry, isFull, isAsBefore = false }: StepMomentProps) {
+/** Have and need at one step, as pictures and in words; made anew only for another entry, as there may be many. */
+export const StepMoment = memo(function StepMoment({ entry, isFull, isAsBefore = false }: StepMomentProps) {
   const { moments, choice, table } = entry;
   const said = choice === undefined || (choice.ways < 2 && !isFull) ? '' : sayChoice(choice);
   if (isAsBefore && !isFull) {
@@ -124,7 +126,7 @@ export function StepMoment({ entry, isFull, isAsBefore = false }: StepMomentProp
       {said !== '' && <p className="moment-choice">{said}</p>}
     </div>
   );
-}
+});
 
 function sayMoments(entry: MarginEntry | undefined): string {
   if (entry === undefined || entry.moments.length === 0) return '';

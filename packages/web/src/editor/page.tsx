@@ -1,5 +1,7 @@
+import { ensureSyntaxTree } from '@codemirror/language';
 import { openSearchPanel } from '@codemirror/search';
 import type { EditorView } from '@codemirror/view';
+import type { Performance } from '@foregone/engine';
 import { useEffect, useMemo, useRef, useState } from 'react';
 import { createPortal } from 'react-dom';
 import type { NoteRecord } from '../storage/records.ts';
@@ -8,6 +10,7 @@ import { Button } from '../ui/button.tsx';
 import { ConflictDialog } from '../ui/conflict-dialog.tsx';
 import { InHeader } from '../ui/header-slot.tsx';
 import { useKeys } from '../ui/keys.ts';
+import { useLatest } from '../ui/use-latest.ts';
 import { say } from '../ui/live.tsx';
 import { notify } from '../ui/notices.tsx';
 import { prefersStillness } from '../ui/preferences.ts';
@@ -23,9 +26,10 @@ import { setUnderlined } from './code/understood.ts';
 import { Head } from './head.tsx';
 import { Lie } from './lie.tsx';
 import { Margin, StepMoment } from './margin.tsx';
-import { marginOf } from './moments.ts';
+import { marginOf, type MarginEntry } from './moments.ts';
+import { lined, pilesOf, sentenceAt, topIn } from './page-text.ts';
 import { firstSafe, putIn, sentenceFor } from './safe.ts';
-import { removeStep, stepAt, stepsIn } from './steps.ts';
+import { removeStep, stepAt } from './steps.ts';
 import { TextEditor } from './text-editor.tsx';
 import { useDesk } from './use-desk.ts';
 import { useNarrow } from './use-narrow.ts';
@@ -36,7 +40,8 @@ export function Page({ note }: { readonly note: NoteRecord }) {
   const [text, setText] = useState(() => lined(note.text));
   const [caret, setCaret] = useState(0);
   const [performance, setPerformance] = useState(0);
-  const [lines, setLines] = useState(0);
+  // A new object whenever lines stand elsewhere.
+  const [lines, setLines] = useState({ from: 0, to: Infinity });
   const [builds, setBuilds] = useState(false);
   const [view, setView] = useState<EditorView>();
   const [drawerPlace] = useState(() => {
@@ -45,7 +50,12 @@ export function Page({ note }: { readonly note: NoteRecord }) {
     return place;
   });
   const narrow = useNarrow();
-  const step = useMemo(() => stepAt(text, caret)?.number, [text, caret]);
+  const step = useMemo(() => {
+    // The editor goes on from the tree it had before the key.
+    const tree =
+      view?.state.doc.length === text.length ? ensureSyntaxTree(view.state, text.length, 10) : null;
+    return stepAt(text, caret, tree)?.number;
+  }, [text, caret, view]);
   const trying = useTrying(text);
   const known = useDesk({ text, performance, step, breaking: trying.row });
   const kept = useAutosave(note, (theirs) => {
@@ -80,6 +90,14 @@ export function Page({ note }: { readonly note: NoteRecord }) {
   if (entries !== undefined) lastEntries.current = entries;
   const shown = lastEntries.current;
 
+  // Only lines in sight have a place on the page.
+  const lastInSight = useRef<readonly MarginEntry[]>([]);
+  const inSight = useMemo(() => {
+    const next = shown.filter(({ at }) => at >= lines.from && at <= lines.to);
+    const before = lastInSight.current;
+    if (next.length === before.length && next.every((one, i) => one === before[i])) return before;
+    return (lastInSight.current = next);
+  }, [shown, lines]);
   const entry = shown.find(({ number }) => number === step);
 
   // On a narrow page the margin is a drawer beneath the step at the caret.
@@ -89,28 +107,53 @@ export function Page({ note }: { readonly note: NoteRecord }) {
     view.dispatch({ effects: setDrawer.of(at) });
   }, [view, narrow, entry]);
 
-  const go = (at: number) => {
+  const go = useLatest((at: number) => {
     if (view === undefined) return;
     view.dispatch({ selection: { anchor: Math.min(at, view.state.doc.length) }, scrollIntoView: true });
     view.focus();
-  };
+  });
 
-  const safe = known.safe?.text === text ? known.safe.value : undefined;
-  const put = (sentence: string) => {
-    if (view === undefined || safe === undefined || sentence === '') return;
+  // Rows about an earlier text stay, out of reach, until the new ones come.
+  const isSafeOld = known.safe?.text !== text;
+  const verdict = isOld ? undefined : report?.verdict;
+  const isSafeShown = verdict === undefined || verdict === 'proved' || verdict === 'refuted';
+  const safe = isSafeShown ? known.safe?.value : undefined;
+  const put = useLatest((sentence: string) => {
+    if (view === undefined || safe === undefined || isSafeOld || sentence === '') return;
     apply(view, putIn(text, safe.at, sentence), 'input.step');
     view.focus();
     say(`Put in: ${sentence}`);
-  };
+  });
   // Far below the step at the caret on a long page.
-  const show = (part: string) =>
+  const show = useLatest((part: string) =>
     view?.dom
       .closest('.note-page')
       ?.querySelector(part)
       ?.scrollIntoView({
         block: 'nearest',
         behavior: prefersStillness() ? 'auto' : 'smooth',
-      });
+      }),
+  );
+
+  const mend = useLatest(() => show('.also-safe'));
+  const tryRow = useLatest((sentence: string) => {
+    trying.tryRow(sentence);
+    show('.lie');
+  });
+  const trySlip = useLatest((words: string, shown: Performance) => {
+    trying.trySlip(words, shown);
+    show('.lie');
+  });
+  const leaveTried = useLatest(trying.leave);
+  const another = useLatest(() => setPerformance((which) => which + 1));
+  const takeOut = useLatest(() => {
+    const number = safe?.at.step;
+    if (view === undefined || isSafeOld || number === undefined) return;
+    apply(view, removeStep(text, number), 'delete.step');
+    view.focus();
+    say(`Step ${number} taken out`);
+  });
+  const top = useLatest((at: number) => (view === undefined ? 0 : topIn(view, at)));
 
   const format = async () => {
     if (view === undefined) return;
@@ -171,8 +214,8 @@ export function Page({ note }: { readonly note: NoteRecord }) {
               report={report}
               isOld={isOld}
               fault={known.fault}
-              breaker={safe?.at.isInstead === true ? (safe.at.step ?? '') : ''}
-              onMend={() => show('.also-safe')}
+              breaker={safe?.at.isInstead === true && !isSafeOld ? (safe.at.step ?? '') : ''}
+              onMend={mend}
               onGo={go}
             />
             <div className="note-tools">
@@ -202,7 +245,7 @@ export function Page({ note }: { readonly note: NoteRecord }) {
                 kept.edit(next);
               }}
               onCaret={setCaret}
-              onLines={() => setLines((count) => count + 1)}
+              onLines={({ from, to }) => setLines({ from, to })}
               onFormat={() => void format()}
               onSafe={() => {
                 const first = firstSafe(safe?.rows ?? []);
@@ -211,50 +254,31 @@ export function Page({ note }: { readonly note: NoteRecord }) {
             />
           </div>
           {!narrow && view !== undefined && (
-            <Margin
-              entries={shown}
-              lines={lines}
-              caretStep={step}
-              topOf={(at) => topIn(view, at)}
-              onGo={go}
-            />
+            <Margin entries={inSight} lines={lines} caretStep={step} topOf={top} onGo={go} />
           )}
         </div>
         {narrow && entry !== undefined && createPortal(<StepMoment entry={entry} isFull />, drawerPlace)}
         {safe !== undefined && (
           <AlsoSafe
             safe={safe}
-            instead={safe.at.isInstead ? sentenceAt(text, safe.at.step) : ''}
+            isOld={isSafeOld}
+            instead={safe.at.isInstead ? sentenceAt(known.safe?.text ?? text, safe.at.step) : ''}
             onPut={put}
-            onShow={(sentence) => {
-              trying.tryRow(sentence);
-              show('.lie');
-            }}
-            onTakeOut={() => {
-              if (view === undefined || safe.at.step === undefined) return;
-              apply(view, removeStep(text, safe.at.step), 'delete.step');
-              view.focus();
-              say(`Step ${safe.at.step} taken out`);
-            }}
+            onShow={tryRow}
+            onTakeOut={takeOut}
           />
         )}
         {report !== undefined && report.verdict !== 'not understood' && (
-          <AskMore
-            text={known.report?.text ?? text}
-            onShow={(words, shown) => {
-              trying.trySlip(words, shown);
-              show('.lie');
-            }}
-          />
+          <AskMore text={known.report?.text ?? text} onShow={trySlip} />
         )}
         <Lie
           id={note.id}
           performance={play?.performance}
           failing={failing}
           tried={trying.triedIn(known)}
-          onLeaveTried={trying.leave}
+          onLeaveTried={leaveTried}
           step={step}
-          onAnother={() => setPerformance((which) => which + 1)}
+          onAnother={another}
         />
       </article>
       {kept.state.kind === 'conflict' && (
@@ -266,30 +290,4 @@ export function Page({ note }: { readonly note: NoteRecord }) {
       )}
     </>
   );
-}
-
-/** Line ends as the editor has them, so that places in the text are the same for it and for the engine. */
-function lined(text: string): string {
-  return text.replace(/\r\n?/g, '\n');
-}
-
-function sentenceAt(text: string, number: string | undefined): string {
-  return stepsIn(text).find((one) => one.number === number)?.sentence ?? '';
-}
-
-/** How far a place of the text stands below the top of the columns. */
-function topIn(view: EditorView, at: number): number {
-  const columns = view.dom.closest('.note-columns');
-  if (columns === null) return 0;
-  const block = view.lineBlockAt(Math.min(at, view.state.doc.length));
-  return view.documentTop + block.top - columns.getBoundingClientRect().top;
-}
-
-function pilesOf(
-  tables: readonly { readonly piles: readonly { readonly name: string; readonly passing: boolean }[] }[],
-): string[] {
-  const names = tables.flatMap(({ piles }) =>
-    piles.filter(({ passing }) => !passing).map(({ name }) => name),
-  );
-  return [...new Set(['the packet', ...names.map((name) => (name === 'packet' ? 'the packet' : name))])];
 }

@@ -33,6 +33,7 @@ describe('the step that breaks a note', () => {
     [noteWith('1. Cut the packet.', '2. Turn over the top card.'), ['2']],
     [noteWith('1. Cut the packet.', '2. Turn over the top card.', '3. Milk the packet.'), ['2']],
     [noteWith(...BLOCK), ['1.2']],
+    [noteWith(...BLOCK.map((line) => line.replace('3', '2')), '2. Turn over the top card.'), ['2']],
     [noteWith('1. Turn over the top card.', '2. Turn over the 3rd card.'), []],
   ])('%#', (text, numbers) => {
     expect(check(text).report.verdict).toBe('refuted');

@@ -32,20 +32,34 @@ interface Found {
   readonly node: Node;
   readonly place: StepPlace;
 }
-type Node = ReturnType<typeof parser.parse>['topNode'];
+type Tree = ReturnType<typeof parser.parse>;
+type Node = Tree['topNode'];
 
 /** Every numbered step of the section called Working. */
 export function stepsIn(text: string): StepPlace[] {
   return found(text).map(({ place }) => place);
 }
 
-/** The innermost step at a place of the text. */
-export function stepAt(text: string, at: number): StepPlace | undefined {
+/**
+ * The innermost step at a place of the text.
+ *
+ * @param tree of this text, where somebody has it already
+ */
+export function stepAt(text: string, at: number, tree?: Tree | null): StepPlace | undefined {
   const line = lineEnd(text, at);
-  return stepsIn(text).findLast(({ from, to }) => from <= line && at <= to);
+  const steps = tree == null ? stepsIn(text) : findIn(text, tree.topNode).map(({ place }) => place);
+  return steps.findLast(({ from, to }) => from <= line && at <= to);
 }
 
+// One text is asked about many times over.
+let last: { readonly text: string; readonly steps: Found[] } | undefined;
+
 function found(text: string): Found[] {
+  if (last?.text !== text) last = { text, steps: findIn(text, parser.parse(text).topNode) };
+  return last.steps;
+}
+
+function findIn(text: string, root: Node): Found[] {
   const { from, to } = sectionIn(text, 'working') ?? { from: 0, to: 0 };
   const all: Found[] = [];
   const list = (node: Node, prefix: string, depth: number, start: number): number => {
@@ -73,12 +87,8 @@ function found(text: string): Found[] {
       else if (child.name === 'Document' || child.name === 'Body') outer(child);
     }
   };
-  outer(parse(text));
+  outer(root);
   return all;
-}
-
-function parse(text: string): Node {
-  return parser.parse(text).topNode;
 }
 
 function placeOf(text: string, item: Node, number: string, depth: number): StepPlace {

@@ -10,8 +10,8 @@ interface TextEditorProps {
   readonly onReady: (view: EditorView) => void;
   readonly onText: (text: string) => void;
   readonly onCaret: (at: number) => void;
-  /** Lines stand elsewhere than before. */
-  readonly onLines: () => void;
+  /** Lines stand elsewhere than before, or others are in sight: those between these places of the text. */
+  readonly onLines: (inSight: { readonly from: number; readonly to: number }) => void;
   readonly onFormat: () => void;
   readonly onSafe: () => void;
 }
@@ -36,7 +36,8 @@ export function TextEditor(props: TextEditorProps) {
           if (update.docChanged) told.current.onText(update.state.doc.toString());
           if (update.docChanged || update.selectionSet)
             told.current.onCaret(update.state.selection.main.head);
-          if (update.geometryChanged || update.docChanged) told.current.onLines();
+          if (update.geometryChanged || update.docChanged || update.viewportChanged)
+            told.current.onLines(update.view.viewport);
         }),
       ],
     });

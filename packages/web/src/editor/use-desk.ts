@@ -10,7 +10,7 @@ const PAUSE = 30;
 export function useDesk({ text, performance, step, breaking }: Wanted): Known {
   const [desk, setDesk] = useState<Desk>();
   useEffect(() => {
-    const opened = openDesk(createEngine());
+    const opened = openDesk(createEngine(), createEngine());
     setDesk(opened);
     return () => opened.stop();
   }, []);

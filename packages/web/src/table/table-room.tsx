@@ -51,6 +51,12 @@ const MOST_NEEDS = 2;
 
 type View = 'performer' | 'audience' | 'in hand';
 
+const VIEW_WORDS: Readonly<Record<View, string>> = {
+  performer: 'Performer view',
+  audience: 'Audience view',
+  'in hand': 'Cards in hand',
+};
+
 function Performance({
   performing,
   title,
@@ -116,7 +122,7 @@ function Performance({
         <div className="views" role="group" aria-label="View">
           {(['performer', 'audience', 'in hand'] as const).map((one) => (
             <button key={one} type="button" aria-pressed={view === one} onClick={() => setView(one)}>
-              {one === 'in hand' ? 'Cards in hand' : `${one[0]!.toUpperCase()}${one.slice(1)} view`}
+              {VIEW_WORDS[one]}
             </button>
           ))}
           <span className="clock" aria-label="Time since the first step">
@@ -126,7 +132,7 @@ function Performance({
       </header>
       <div className="table-paper paper">
         <div className="table-words">
-          <p className="patter-line">{line}</p>
+          {line !== '' && <p className="patter-line">{line}</p>}
           {needs.length > 0 && !hideNext && (
             <p className="table-needs pencil">
               <b>Needed here:</b> {needs.slice(0, MOST_NEEDS).join('; ')}
