@@ -5,6 +5,7 @@ import {
   type SetUpFaults,
   type SetUpReport,
   type SetUpsFound,
+  type StructureData,
 } from '@foregone/engine';
 import { EXIT } from '../exit-codes.ts';
 import type { JobLimits } from '../job-limits.ts';
@@ -71,20 +72,19 @@ function foundJson({ table, ...one }: FoundSetUpData): Record<string, unknown> {
 
 function drawNeeds({ sentences, words }: SetUpReport, terminal: Terminal): void {
   const { colours, width } = terminal;
-  for (const { text, needs, why } of sentences) {
-    terminal.out(`${colours.bold(hang('', shown(text), width))}\n`);
-    for (const line of linesOf({ text, needs, why })) terminal.out(`${hang('  ', line, width)}\n`);
+  for (const sentence of sentences) {
+    terminal.out(`${colours.bold(hang('', shown(sentence.text), width))}\n`);
+    for (const line of linesOf(sentence)) terminal.out(`${hang('  ', line, width)}\n`);
     terminal.out('\n');
   }
   terminal.out(`${wrap(words, width)}\n`);
 }
 
-function linesOf({ needs, why }: SentenceNeed): string[] {
-  const structures = needs?.structures ?? [];
-  const named = structures.map(
-    ({ trade, name, words }) => `${[trade, name].filter(Boolean).join(' ')}: ${words}`,
-  );
-  return [...named, ...(needs?.rest ?? []), ...(why === '' ? [] : [why])];
+function linesOf({ needs, asLaid, why }: SentenceNeed): string[] {
+  const named = (list: readonly StructureData[]): string[] =>
+    list.map(({ trade, name, words }) => `${[trade, name].filter(Boolean).join(' ')}: ${words}`);
+  const laid = named(asLaid).map((line) => `the cards lying as the set-up has them, ${line}`);
+  return [...laid, ...named(needs?.structures ?? []), ...(needs?.rest ?? []), ...(why === '' ? [] : [why])];
 }
 
 function drawFound({ found, words }: SetUpsFound, terminal: Terminal): void {

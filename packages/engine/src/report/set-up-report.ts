@@ -5,10 +5,13 @@ import { startNeed, type StartNeed } from '../insight/start-need.ts';
 import type { Limits } from '../proving/question.ts';
 import type { Ending } from '../routine/routine.ts';
 import { handledIn } from '../structures/followed.ts';
+import { recognise } from '../structures/recognise.ts';
+import { fromNeed } from '../structures/slot-vectors.ts';
+import type { Subject } from '../structures/subject.ts';
 import { subjectsFor } from '../structures/subjects.ts';
 import { answered, type Asked } from './asked.ts';
 import { namingOf } from './naming.ts';
-import { neededData, type NeededData } from './structures.ts';
+import { neededData, structureData, type NeededData, type StructureData } from './structures.ts';
 import { counted, grouped } from './words.ts';
 
 /** What one sentence of the ending asks of the packet when the working begins. */
@@ -16,6 +19,8 @@ export interface SentenceNeed {
   readonly text: string;
   /** Null where it cannot be told. */
   readonly needs: NeededData | null;
+  /** The same for the cards alone, lying as the set-up has them; empty where it says nothing else. */
+  readonly asLaid: readonly StructureData[];
   /** Why it cannot be told, or that nothing is asked; empty where `needs` says it all. */
   readonly why: string;
 }
@@ -51,7 +56,7 @@ export function setUpReport(asked: Asked, limits: Limits): Result<SetUpReport, T
     const need = startNeed(routine, limits);
     const places = routine.setUp.piles.reduce((sum, { cards }) => sum + cards.length, 0);
     if (need === null) {
-      const sentences = routine.endings.map(({ text }) => ({ text, needs: null, why: LOOKS }));
+      const sentences = routine.endings.map(({ text }) => ({ text, needs: null, asLaid: [], why: LOOKS }));
       return good({ places, sentences, count: null, words: LOOKS });
     }
     const sentences = routine.endings.map((ending) => sentenceNeed(ending, need));
@@ -63,15 +68,56 @@ export function setUpReport(asked: Asked, limits: Limits): Result<SetUpReport, T
 
 function sentenceNeed(ending: Ending, need: StartNeed): SentenceNeed {
   const { text } = ending;
-  if (need.leftOut.includes(ending)) return { text, needs: null, why: NO_EQUATION };
+  if (need.leftOut.includes(ending)) return { text, needs: null, asLaid: [], why: NO_EQUATION };
   const { graph, region, starts, layout } = need;
-  const parts = need.families
-    .filter((family) => family.ending === ending)
-    .map(({ problem, rows }) => ({ problem, rows, naming: namingOf(problem, starts.universe, graph) }));
   const subjects = subjectsFor(starts.universe, handledIn(graph, region, starts));
-  const needs = neededData(parts, layout, { graph, cards: starts.universe, subjects });
-  if (need.ofOrder.includes(ending)) return { text, needs, why: OF_ORDER };
-  return { text, needs, why: needs.equations === 0 ? 'Any order of these cards will do.' : '' };
+  const context = { graph, cards: starts.universe, subjects };
+  const families = need.families.filter((family) => family.ending === ending);
+  const needs = neededData(
+    families.map(({ problem, rows }) => ({
+      problem,
+      rows,
+      naming: namingOf(problem, starts.universe, graph),
+    })),
+    layout,
+    context,
+  );
+  const asLaid = families.flatMap((family) => laidStructures(family, need, subjects));
+  if (need.ofOrder.includes(ending)) return { text, needs, asLaid, why: OF_ORDER };
+  return { text, needs, asLaid, why: needs.equations === 0 ? 'Any order of these cards will do.' : '' };
+}
+
+/**
+ * Structures of the cards alone that the equations come to, the faces being what they are: where all lie face down, the turnover order
+ * is an alternation. None where faces do not matter, or where cards are not of two classes.
+ */
+function laidStructures(
+  { problem, rows }: StartNeed['families'][number],
+  { bits, starts, layout }: StartNeed,
+  subjects: readonly Subject[],
+): StructureData[] {
+  const { p, d, m, width, members, space } = problem;
+  if (p !== 2 || d !== 1 || m !== 1 || members.length > 1 || !space.bits.includes('up')) return [];
+  const read = (slot: number): number[] => starts.universe.map((card) => space.valuesOf(card, bits[slot])[0]);
+  const first = read(0);
+  // How a card lies must change what is read on all cards alike.
+  const turned = bits.map((_, slot) => read(slot)[0] ^ first[0]);
+  if (bits.some((_, slot) => read(slot).some((value, i) => (value ^ first[i]) !== turned[slot]))) return [];
+  const subject = subjects.find(({ is, measures, joinsFacing }) => {
+    if (is !== 'class' || measures.length !== 1 || measures[0].bits.length > 0 || joinsFacing) return false;
+    const values = starts.universe.map((card) => measures[0].of(card, () => 0));
+    return new Set(values.map((value, i) => value ^ first[i])).size === 1;
+  });
+  if (subject === undefined) return [];
+  const fixed = width - m;
+  const moved = rows.map((row) => {
+    const off = turned.reduce((sum, shift, slot) => sum ^ (row[slot] & shift), 0);
+    return row.map((value, i) => (i === fixed ? value ^ off : value));
+  });
+  const reading = { columns: [1], constant: 0 };
+  return recognise(fromNeed(problem, moved, [reading]), layout, subject).map((found) =>
+    structureData(found, layout),
+  );
 }
 
 function countOf(need: StartNeed, limits: Limits): SetUpCount | null {

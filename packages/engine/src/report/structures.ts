@@ -226,7 +226,8 @@ function locationsAfter(graph: Graph, location: Location): Location[] {
   return [...ends].map((id) => graph.locations[id]);
 }
 
-function structureData(found: Found, layout: Layout): StructureData {
+/** A structure as plain data, with its drawing. */
+export function structureData(found: Found, layout: Layout): StructureData {
   const { trade, name, words, relation, piles, pattern, ring } = found;
   const picture = pictureOf(
     pattern,

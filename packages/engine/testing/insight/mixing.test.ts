@@ -4,6 +4,8 @@ import { mixingOf, risingSequences } from '../../src/insight/mixing.ts';
 import { ordersByRisingSequences, riffleDistanceNumber } from '../../src/insight/riffle-distance.ts';
 import { ordersAfterRiffles } from '../../src/insight/final-orders.ts';
 import { placeChances } from '../../src/insight/place-chances.ts';
+import { check } from '../../src/check.ts';
+import { mixingReport } from '../../src/report/mixing-report.ts';
 import { DEFAULT_LIMITS } from '../../src/proving/question.ts';
 import type { MoveStep } from '../../src/routine/routine.ts';
 import { decide } from '../../src/proving/decide.ts';
@@ -97,6 +99,49 @@ describe('final orders', () => {
       how: 'exact',
       evenness: { travel: 3, worst: { place: 1, to: 6, chance: 1 } },
     });
+  });
+});
+
+describe('in words', () => {
+  const report = (cards: string, ...working: readonly string[]) => {
+    const steps = working.map((sentence, i) => `${i + 1}. ${sentence}`).join('\n');
+    const text = `## Set-up\n\n- packet: ${cards}, face down\n\n## Working\n\n${steps}\n\n## Ending\n\n- All cards are face down.\n`;
+    const found = mixingReport(check(text), { runs: 50 }, DEFAULT_LIMITS);
+    if (!found.ok) throw new Error(found.error.code);
+    return found.value;
+  };
+
+  test('riffles: their distance, and what is said of it', () => {
+    for (const [times, said] of [
+      [2, 'far from mixed'],
+      [5, 'partly mixed'],
+      [9, 'well mixed'],
+    ] as const) {
+      const riffles = Array.from({ length: times }, () => 'Riffle the packet.');
+      const { riffles: found, words } = report('20 cards in any order', ...riffles);
+      expect(found).toMatchObject({ count: times, whole: true });
+      expect(found?.distance).toBeCloseTo(riffleDistanceNumber(20, times), 12);
+      expect(words).toContain(said);
+    }
+    const among = report(
+      '8 cards in any order',
+      'Riffle the packet.',
+      'Cut the packet.',
+      'Riffle the packet.',
+    );
+    expect(among.riffles).toMatchObject({ count: 2, whole: false });
+  });
+
+  test('what is certain is said apart from what it looks like', () => {
+    expect(report('8 cards in any order', 'Turn the packet over.').words).toMatch(
+      /^Nothing is mixed: there is one final order\./,
+    );
+    const cut = report('8 cards in any order', 'Cut the packet.');
+    expect(cut.orders).toMatchObject({ least: '8', most: '8', exact: true });
+    expect(cut.words).toContain('It is not mixed: 8 of the 40,320 ways');
+    expect(report('5 cards in any order', 'Shuffle the packet.').words).toContain(
+      'Cards are shuffled freely',
+    );
   });
 });
 

@@ -59,6 +59,17 @@ describe('what the start must satisfy', () => {
     );
   });
 
+  test('of cards that lie face down the turnover order is an alternation, whatever their faces did is taken off', () => {
+    const { sentences } = value(setUpReport(check(TURNED), DEFAULT_LIMITS));
+    expect(sentences[0].needs?.structures.map(({ trade }) => trade)).toEqual(['S6']);
+    expect(sentences[0].asLaid.map(({ trade, words }) => `${trade} ${words}`)).toEqual([
+      'S1 the colours alternate',
+    ]);
+    const upAndDown = TURNED.replace('QH 6C 3D 8S, face down', 'QH^ 3D 6C^ 8S');
+    const [first] = value(setUpReport(check(upAndDown), DEFAULT_LIMITS)).sentences;
+    expect(first.asLaid.map(({ words }) => words)).toEqual(['all cards are alike in colour']);
+  });
+
   test('a sentence about the starting order asks nothing of the cards', () => {
     const { sentences, count } = value(setUpReport(check(ORDER), DEFAULT_LIMITS));
     expect(sentences[0].needs?.equations).toBe(0);
