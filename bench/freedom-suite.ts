@@ -8,7 +8,7 @@ import { compiled, decided } from './subjects.ts';
 import { drawn, ms } from './tables.ts';
 import type { Target } from './targets.ts';
 
-const TURNS = 5;
+const TURNS = 3;
 
 interface Row {
   readonly cards: number;
