@@ -1,13 +1,13 @@
 import { expect, test } from 'vitest';
 import { moveById } from '../../moves/index.ts';
-import { isStuck, START } from '../../moves/move.ts';
+import { isStuck, START, type Key } from '../../moves/move.ts';
 import { SLIPS } from './index.ts';
 import type { SlipExample, SlipWay } from './slip.ts';
 import { move } from '../../../testing/naive/write.ts';
 import { act, layoutOfTable, parseTable, printTable } from '../../../testing/packets.ts';
 import { handledIn } from './possible.ts';
 
-function oneOf(ways: readonly SlipWay[], key: unknown): SlipWay {
+function oneOf(ways: readonly SlipWay[], key: Key): SlipWay {
   const found = ways.find((way) => way.key === key);
   if (found === undefined) throw new Error(`${key} is none of ${ways.map((way) => way.key).join(', ')}`);
   return found;
