@@ -84,6 +84,7 @@ export function valueOf(
       if (value === null) return null;
       // That a card is not here or there says little.
       if (value === 0 && pattern.minus.length === 0) return null;
+      if (subject.single === true) return value === 1 ? 1 : null;
       return [value, value - p].find((k) => isWhole(k, pattern, p)) ?? null;
     }
   }

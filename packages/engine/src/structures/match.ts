@@ -171,7 +171,9 @@ function sameSubject(
     case 'number':
     case 'count':
       // What a sum is in whole numbers is looked at one by one.
-      return own.length === 1 && p > 2 && isSame(own[0], measures[0]) ? { ...subject, p } : null;
+      return own.length === 1 && (p > 2 || subject.single === true) && isSame(own[0], measures[0])
+        ? { ...subject, p }
+        : null;
     case 'total':
     case 'two cards':
       return null;

@@ -30,6 +30,8 @@ export interface Subject {
   readonly joinsFacing: boolean;
   /** Least and greatest number, where it is one: sums are then known in a small field too. */
   readonly bounds?: readonly [number, number];
+  /** True where there is only one such card: then odd and even tell how many there are. */
+  readonly single?: boolean;
   /** Cards of a class with two values on which its measure is 1: `red cards`. */
   readonly ones?: string;
 }

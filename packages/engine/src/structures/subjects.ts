@@ -55,7 +55,7 @@ export function subjectsFor(cards: readonly Card[], handled: Handled): Subject[]
   if (handled.end) subjects.push(ENDS);
   for (const mark of handled.marks) subjects.push(markSubject(mark, cards));
   const followed = singlesOf(cards, handled, own);
-  for (const one of followed) if (one.mark === null) subjects.push(cardSubject(one, cards));
+  for (const one of followed) if (one.mark === null) subjects.push(cardSubject(one));
   followed.forEach((one, i) => followed.slice(i + 1).forEach((other) => subjects.push(twoCards(one, other))));
   if (handled.end) {
     const { oddEnd } = handled;
@@ -107,15 +107,16 @@ function singlesOf(
 }
 
 /** Where one card lies. */
-function cardSubject({ words, measure }: Single, cards: readonly Card[]): Subject {
+function cardSubject({ words, measure }: Single): Subject {
   const noun = words.replace(/^the /, '');
   return {
     id: `card ${noun}`,
     is: 'count',
     words: nounWords(noun),
     measures: [measure],
-    p: primeAbove(2 * new Set(cards.map((card) => card.id)).size),
+    p: 2,
     joinsFacing: false,
+    single: true,
   };
 }
 
