@@ -77,7 +77,7 @@ const ADVICE: Limits = { work: 2_000_000, states: 10_000, trials: 0, seed: 1 };
  * understood. Found within a small allowance of work: what is not found by then is left out.
  */
 export function advice({ text, compiled, decision }: Checked, limits: Limits = ADVICE): Advice | null {
-  return decision === undefined ? null : adviceFor(text, compiled, decision, limits);
+  return decision === undefined ? null : adviceFor(text, compiled, decision, limits, describe);
 }
 
 /** What a cause means, in one sentence. */

@@ -56,19 +56,8 @@ export function drawReport(
 
 /** What the ending rests on and nobody says. */
 function unsaid(advice: Advice | null, { width }: Terminal): string[] {
-  const missing = (advice?.spoken ?? []).filter(({ line }) => line === null);
-  if (missing.length === 0) return [];
-  return [
-    missing
-      .map(({ step, words }) =>
-        hang(
-          '',
-          `The ending rests on "${words}" at step ${step}, and no line of patter beside it says so.`,
-          width,
-        ),
-      )
-      .join('\n'),
-  ];
+  if (advice === null || advice.unsaid.length === 0) return [];
+  return [advice.unsaid.map((one) => hang('', shown(one), width)).join('\n')];
 }
 
 function drawSentence(

@@ -1,9 +1,11 @@
+import { trouble } from '../base/diagnostic.ts';
 import type { Compiled } from '../note/compile.ts';
 import { conditionFor, type Condition } from '../insight/condition.ts';
 import { sizesOf } from '../insight/sizes.ts';
 import { spokenIn, type Spoken } from '../insight/spoken.ts';
 import type { Decision } from '../proving/decision.ts';
 import type { Limits } from '../proving/question.ts';
+import type { Describe } from './failure.ts';
 
 /** What would save a sentence that can fail, and what has to be said for one that cannot. */
 export interface Advice {
@@ -11,6 +13,8 @@ export interface Advice {
   readonly conditions: readonly (readonly string[])[];
   /** Bounds of the spectators' choices that proved sentences rest on, each with the line of patter that says it, null where none does. */
   readonly spoken: readonly Spoken[];
+  /** What is to be told of those that nobody says, in whole sentences. */
+  readonly unsaid: readonly string[];
 }
 
 /** Sizes on either side of the note's own that are tried. */
@@ -25,12 +29,14 @@ export function adviceFor(
   { routine, outline }: Pick<Compiled, 'routine' | 'outline'>,
   decision: Decision,
   limits: Limits,
+  describe: Describe,
 ): Advice {
-  const none: Advice = { conditions: decision.sentences.map(() => []), spoken: [] };
+  const none: Advice = { conditions: decision.sentences.map(() => []), spoken: [], unsaid: [] };
   if (routine === undefined) return none;
   const shared = sharing(limits);
   const refuted = decision.sentences.filter(({ verdict }) => verdict === 'refuted').length;
   const sizes = refuted === 0 ? null : nearSizes(text, routine.cards.length, shared);
+  const spoken = refuted === decision.sentences.length ? [] : spokenIn(routine, outline, shared);
   return {
     conditions: decision.sentences.map(({ ending, verdict }) => {
       if (verdict !== 'refuted' || ending.chance !== undefined) return [];
@@ -40,7 +46,12 @@ export function adviceFor(
         ...(sizes === null ? [] : [sizes]),
       ];
     }),
-    spoken: refuted === decision.sentences.length ? [] : spokenIn(routine, outline, shared),
+    spoken,
+    unsaid: spoken.flatMap(({ step, words, line }) => {
+      if (line !== null) return [];
+      const told = describe(trouble('restriction-unsaid', { step, words }));
+      return [`${told.words} ${told.remedy}`];
+    }),
   };
 }
 

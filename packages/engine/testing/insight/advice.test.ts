@@ -56,3 +56,19 @@ test('a small allowance is kept to, and what is not found is left out', () => {
   expect(found?.conditions).toEqual([[]]);
   expect(asked).toBeLessThan(110_000);
 });
+
+test('what has to be said and is not, in words', () => {
+  const text = noteOf(
+    '6 cards alternately red and black, face down',
+    '1. Cut the packet at an even number.',
+    'The top card is red.',
+  );
+  expect(adviceOn(text)?.unsaid).toEqual([
+    'The ending rests on "an even number" at step 1, and no line of patter beside it says so. Say it there: "But an even number."',
+  ]);
+  const said = text.replace('even number.', 'even number.\n\n   > "Cut any even number of them."');
+  expect(adviceOn(said)?.unsaid).toEqual([]);
+  expect(adviceOn(said)?.spoken).toEqual([
+    { step: '1', words: 'an even number', line: '"Cut any even number of them."' },
+  ]);
+});
