@@ -105,6 +105,11 @@ export function makeValue(blank: Blank, scope: Scope, dice: Dice): ArgValue {
     }
     case 'words':
       return shuffled(['as', 'two', 'lamp'], dice).slice(0, 2 + dice.below(2));
+    case 'allwords':
+      return dice.of([
+        ['eel', 'loo'],
+        ['loo', 'lee'],
+      ]);
     case 'word':
       return dice.of(['i', 'as', 'two', 'lamp', 'three']);
     case 'order':
