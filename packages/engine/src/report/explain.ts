@@ -110,7 +110,7 @@ function explainSum(terms: readonly Term[], scene: Scene, asked: string, mod: nu
   const [only] = measures;
   if (measures.length === 1 && terms.every(({ coef }) => coef === 1)) {
     const trait = traitOf(only, scene.cards);
-    return `${value} ${trait.many} ${sayWhere(slots, scene.layout)}, not ${asked}`;
+    return `${sayNumber(value, trait)} ${sayWhere(slots, scene.layout)}, not ${asked}`;
   }
   const parts = measures.flatMap((measure) =>
     ([1, -1] as const).flatMap((sign) => {
@@ -121,10 +121,17 @@ function explainSum(terms: readonly Term[], scene: Scene, asked: string, mod: nu
         0,
       );
       const where = sayWhere([...new Set(own.map(({ slot }) => slot))], scene.layout);
-      return [`${sum} ${traitOf(measure, scene.cards).many} ${where}`];
+      return [`${sayNumber(sum, traitOf(measure, scene.cards))} ${where}`];
     }),
   );
   return list(parts);
+}
+
+// `face-up cards`, `hearts`, `sixes`: what has no more words than that also has a singular.
+const PLAIN_KIND = /^([\w-]+ )?[\w-]+s$/;
+
+function sayNumber(n: number, { many }: Trait): string {
+  return `${n} ${n === 1 && PLAIN_KIND.test(many) ? many.replace(/(?:(?<=x)e)?s$/, '') : many}`;
 }
 
 function valueOf(measure: Measure, slot: number, { table }: Scene): number {
