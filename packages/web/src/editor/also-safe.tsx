@@ -105,7 +105,7 @@ function Group({ name, rows, first, wordOf, onPress }: GroupProps) {
   const [isOpen, setIsOpen] = useState(false);
   const more = rows.length - FEW;
   return (
-    <section className="also-safe-group" aria-label={name}>
+    <div className="also-safe-group" role="group" aria-label={name}>
       <h3>{name}</h3>
       <ul>
         {(isOpen ? rows : rows.slice(0, FEW)).map((row) => (
@@ -125,7 +125,7 @@ function Group({ name, rows, first, wordOf, onPress }: GroupProps) {
           <span className="said-only"> to {name.toLowerCase()}</span>
         </button>
       )}
-    </section>
+    </div>
   );
 }
 

@@ -90,7 +90,7 @@ async function mendIt(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'See what is safe instead' }).click();
   await expect(alsoSafe(page)).toContainText('Safe in place of step');
   const offered = alsoSafe(page)
-    .getByRole('region', { name: 'Mix' })
+    .getByRole('group', { name: 'Mix' })
     .getByRole('button', { name: /always/ })
     .first();
   await expect(offered).toBeInViewport();

@@ -48,6 +48,7 @@ test('pages that are killed while somebody types lose nothing older than a secon
   browser,
   baseURL,
 }) => {
+  test.setTimeout(600_000);
   // What is typed matters here, not how it looks or what the engine says of it.
   const context = await browser.newContext({
     baseURL: baseURL!,
@@ -86,7 +87,7 @@ test('pages that are killed while somebody types lose nothing older than a secon
       kills += 1;
       const typed = await typeOn(page);
       // Anything from a moment to some time after the first second, when the promise begins to bind.
-      await new Promise((resolve) => setTimeout(resolve, Math.random() * 2_000));
+      await new Promise((resolve) => setTimeout(resolve, Math.random() * 1_800));
       const hand = await context.newCDPSession(page);
       const gone = page.waitForEvent('crash');
       const end = Date.now();
