@@ -3,6 +3,7 @@ import { layoutKey } from '../pictures/layout.ts';
 import type { Decision } from '../proving/decision.ts';
 import { classesOf } from '../proving/classes.ts';
 import { exactSearch } from '../proving/exact.ts';
+import type { Graph } from '../routine/graph.ts';
 import type { Step } from '../routine/routine.ts';
 import { ordersByRisingSequences } from './riffle-distance.ts';
 
@@ -17,7 +18,7 @@ export interface FinalOrders {
 }
 
 /** A working on one order of its cards. */
-export type Worked = Pick<Decision, 'graph' | 'starts' | 'region' | 'performances'>;
+export type Worked = Pick<Decision, 'graph' | 'starts' | 'performances'>;
 
 /**
  * Counts by following every table with all cards told apart, as far as the budget goes; a working of riffles only by its rising sequences;
@@ -47,17 +48,18 @@ export function finalOrders(worked: Worked, budget: Budget, met: bigint): FinalO
   const count = BigInt(found.size);
   if (result.complete) return { least: count, most: count, by: 'search', mostBy: 'orders' };
   const least = count > met ? count : met;
-  const all = waysToLie(worked);
+  const all = waysToLie(graph);
   const most = performances !== null && performances < all ? performances : all;
   return { least, most, by: 'bounds', mostBy: most === all ? 'orders' : 'performances' };
 }
 
-/** All orders of the cards, each lying in any of the ways that the working can bring about. */
-export function waysToLie({ graph, region, starts }: Omit<Worked, 'performances'>): bigint {
-  const changed = (region?.ops ?? [0xf]).reduce((all, op) => all | op, 0);
+/** All orders of the cards, each lying in any of the ways that some step was seen to bring about. */
+export function waysToLie({ cards, edges }: Pick<Graph, 'cards' | 'edges'>): bigint {
+  let changed = 0;
+  for (const { effect } of edges) for (const op of effect.ops ?? []) changed |= op;
   let all = 1n;
-  for (let i = 2; i <= starts.base.cards.length; i++) all *= BigInt(i);
-  for (const kind of [0, 1]) if (((changed >>> (2 * kind)) & 3) !== 0) all *= 2n ** BigInt(graph.cards);
+  for (let i = 2; i <= cards; i++) all *= BigInt(i);
+  for (const kind of [0, 1]) if (((changed >>> (2 * kind)) & 3) !== 0) all *= 2n ** BigInt(cards);
   return all;
 }
 

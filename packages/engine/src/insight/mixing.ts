@@ -7,7 +7,7 @@ import { regionFrom, type Region } from '../proving/region.ts';
 import { Graph } from '../routine/graph.ts';
 import { startsOf, type Starts, type TableSlots } from '../routine/starts.ts';
 import { afterEdge, seenAt, slotView } from '../routine/table.ts';
-import { finalOrders, type FinalOrders } from './final-orders.ts';
+import { finalOrders, waysToLie, type FinalOrders } from './final-orders.ts';
 import { evennessOf, placeChances, type Evenness, type PlaceChances } from './place-chances.ts';
 
 /** How mixed the cards look at the end, from performances with every choice taken at random. */
@@ -40,6 +40,8 @@ export function wellMixed(cards: number): WellMixed {
 export interface Mixing {
   readonly performances: string | null;
   readonly orders: FinalOrders | null;
+  /** All ways in which the cards could lie. */
+  readonly all: bigint;
   /** Where the cards end, exactly or from the runs; null where neither was found. */
   readonly places: { readonly evenness: Evenness; readonly how: 'exact' | 'sampled' } | null;
   /** Null where cards are shuffled freely: then they are as mixed as can be, if the shuffle is a good one. */
@@ -65,13 +67,15 @@ export function mixingOf(
   const budget = new Budget(limits.work, limits.goOn);
   const looks = looksOf(settled, runs, seed, budget);
   const exact = looks === null ? null : placeChances(graph, region);
+  const orders = finalOrders(
+    { ...settled, performances },
+    new Budget(states, limits.goOn),
+    BigInt(looks?.met ?? 0),
+  );
   return {
     performances: performances === null ? null : String(performances),
-    orders: finalOrders(
-      { ...settled, performances },
-      new Budget(states, limits.goOn),
-      BigInt(looks?.met ?? 0),
-    ),
+    orders,
+    all: waysToLie(graph),
     places:
       exact !== null
         ? { evenness: evennessOf(exact), how: 'exact' }

@@ -4,10 +4,12 @@ import { bad, good, type Result } from '../base/result.ts';
 import type { Card } from '../cards/card.ts';
 import { newPackOrder } from '../cards/stacks.ts';
 import { printCardName } from '../cards/names.ts';
+import { layoutOf, type Layout } from '../pictures/layout.ts';
 import { decide } from '../proving/decide.ts';
 import type { Decision } from '../proving/decision.ts';
 import { DEFAULT_LIMITS, type Limits } from '../proving/question.ts';
 import type { Lying, Routine } from '../routine/routine.ts';
+import { startsOf } from '../routine/starts.ts';
 import { Packets } from './packets.ts';
 import { inBlocks, inHeaps, INNOCENT, inOrderOf, packetFor, type Wish } from './packet-search.ts';
 import { handlingsFrom } from './stacking.ts';
@@ -60,9 +62,10 @@ export function setUpsFrom(
   const open = withCards(routine, cards.slice(0, places));
   // Cards that stay aside are known all the same: what counts as a class may depend on them.
   const need = startNeed({ ...open, cards }, limits);
-  if (need === null || need.leftOut.length === routine.endings.length)
-    return bad(trouble('set-up-not-equations'));
-  const packets = new Packets(need, cards, budgetFor(limits));
+  // Without equations nothing is known but by deciding what is laid.
+  const isKnown = need !== null && need.leftOut.length < routine.endings.length;
+  const { lines, bits, layout } = need ?? unasked(open);
+  const packets = new Packets({ lines, bits }, cards, budgetFor(limits));
   const classes = packets.classNumbers();
   const classOf = (card: Card): number => classes.get(card.id) ?? 0;
   const place = newPackPlace(cards);
@@ -80,8 +83,8 @@ export function setUpsFrom(
   for (const [wanted, wish] of wishes) {
     const laid = packetFor(packets, wish);
     if (laid === 'not found') return bad(trouble('set-up-not-found', { states: MOST_STATES }));
-    if (laid === 'none') return bad(reasonFor(need, cards, limits));
-    const ordered = inOrderOfPiles(wanted === 'new pack' ? nearest(laid) : laid, need, routine);
+    if (laid === 'none') return bad(reasonFor({ lines, bits }, cards, limits));
+    const ordered = inOrderOfPiles(wanted === 'new pack' ? nearest(laid) : laid, layout, routine);
     if (found.some((other) => other.cards.every((card, i) => card === ordered[i]))) continue;
     const made = withCards(routine, ordered);
     const decision = decide(made, limits);
@@ -89,7 +92,16 @@ export function setUpsFrom(
     if (decision.verdict !== 'proved') continue;
     found.push({ for: wanted, routine: made, decision, cards: ordered, classOf, hand: cards });
   }
-  return found.length === 0 ? bad(trouble('set-up-not-found', { states: MOST_STATES })) : good(found);
+  if (found.length > 0) return good(found);
+  return bad(
+    isKnown ? trouble('set-up-not-found', { states: MOST_STATES }) : trouble('set-up-not-equations'),
+  );
+}
+
+/** A start of which nothing is asked. */
+function unasked(routine: Routine): Pick<StartNeed, 'lines' | 'bits' | 'layout'> {
+  const layout = layoutOf(routine.setUp.piles.map(({ name, cards }) => [name, cards.length] as const));
+  return { lines: [], bits: Array.from(startsOf(routine).base.bits), layout };
 }
 
 /** Where a card lies in new-pack order among those at hand; null where some have no place in it or two have the same. */
@@ -104,7 +116,7 @@ export function newPackPlace(hand: readonly Card[]): ((card: Card) => number) | 
 }
 
 /** Cards slot by slot, put back into the order of the note's piles. */
-function inOrderOfPiles(cards: readonly Card[], { layout }: StartNeed, routine: Routine): Card[] {
+function inOrderOfPiles(cards: readonly Card[], layout: Layout, routine: Routine): Card[] {
   const bySlot = new Map<string, readonly Card[]>();
   let slot = 0;
   layout.names.forEach((name, i) => {
@@ -137,7 +149,7 @@ export function withCards(
 }
 
 /** The sentence that no packet of these cards satisfies; or that all of them together are too much. */
-function reasonFor(need: StartNeed, cards: readonly Card[], limits: Limits): Trouble {
+function reasonFor(need: Pick<StartNeed, 'lines' | 'bits'>, cards: readonly Card[], limits: Limits): Trouble {
   const endings = [...new Set(need.lines.map(({ ending }) => ending))];
   const alone = endings.find((ending) => {
     const lines = need.lines.filter((line) => line.ending === ending);

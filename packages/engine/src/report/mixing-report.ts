@@ -1,7 +1,7 @@
 import type { Trouble } from '../base/diagnostic.ts';
 import { good, type Result } from '../base/result.ts';
 import { toNumber } from '../base/rational.ts';
-import { riffleCount, rifflesAmong, waysToLie, type FinalOrders } from '../insight/final-orders.ts';
+import { riffleCount, rifflesAmong, type FinalOrders } from '../insight/final-orders.ts';
 import { mixingOf, wellMixed, type Mixing } from '../insight/mixing.ts';
 import { riffleDistance } from '../insight/riffle-distance.ts';
 import type { Limits } from '../proving/question.ts';
@@ -75,7 +75,7 @@ export function mixingReport(
     const { seed, runs, states } = { ...MIXING, ...options };
     const mixing = mixingOf(decision, { states, runs, seed }, limits);
     const n = decision.graph.cards;
-    const all = waysToLie(decision);
+    const { all } = mixing;
     const whole = riffleCount(routine.steps);
     const count = whole ?? rifflesAmong(routine.steps);
     const riffles =

@@ -1,5 +1,6 @@
 import { trouble, type Trouble } from '../base/diagnostic.ts';
 import { bad, good, type Result } from '../base/result.ts';
+import { printPile } from '../phrases/blanks/pile.ts';
 import { faultsOf, mendingExchange, type SetUpFault } from '../insight/setup-faults.ts';
 import { withCards } from '../insight/setup.ts';
 import { constantOf, shareOf, startNeed, type StartNeed } from '../insight/start-need.ts';
@@ -71,13 +72,14 @@ function byEquations(need: StartNeed): SetUpFaults {
       words: 'The packet is right: as it lies, every sentence of the ending is certain.',
     };
   const first = faultData(fault, need);
+  const isAlone = need.layout.names.length === 1;
+  const say = (cards: readonly CardAt[]): string => list(cards.map((card) => sayCardAt(card, isAlone)));
   const exchange = mendingExchange(need);
-  const mend =
-    exchange === null ? null : `Exchange ${list(cardsAt(exchange, need).map(sayCardAt))}, and all is right.`;
+  const mend = exchange === null ? null : `Exchange ${say(cardsAt(exchange, need))}, and all is right.`;
   const here =
     first.cards.length === 0
       ? ''
-      : ` There ${first.cards.length === 1 ? 'lies' : 'lie'} ${list(first.cards.map(sayCardAt))}.`;
+      : ` There ${first.cards.length === 1 ? 'lies' : 'lie'} ${say(first.cards)}.`;
   return {
     holds: false,
     first,
@@ -127,8 +129,8 @@ function cardsAt(slots: readonly number[], { layout, starts, graph }: StartNeed)
   return [...slots].sort((a, b) => a - b).map((slot) => ({ ...places[slot], text: texts[slot] }));
 }
 
-function sayCardAt({ place, text }: CardAt): string {
-  return `${text} at place ${place}`;
+function sayCardAt({ pile, place, text }: CardAt, isAlone: boolean): string {
+  return isAlone ? `${text} at place ${place}` : `${text} at place ${place} of ${printPile(pile)}`;
 }
 
 /** Where equations do not tell everything, the whole routine is decided with these cards. */

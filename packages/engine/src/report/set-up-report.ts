@@ -2,8 +2,9 @@ import type { Trouble } from '../base/diagnostic.ts';
 import { good, type Result } from '../base/result.ts';
 import { countPackets } from '../insight/setup.ts';
 import { startNeed, type StartNeed } from '../insight/start-need.ts';
+import type { Decision } from '../proving/decision.ts';
 import type { Limits } from '../proving/question.ts';
-import type { Ending } from '../routine/routine.ts';
+import type { Ending, Routine } from '../routine/routine.ts';
 import { handledIn } from '../structures/followed.ts';
 import { recognise } from '../structures/recognise.ts';
 import { fromNeed } from '../structures/slot-vectors.ts';
@@ -47,23 +48,35 @@ export interface SetUpReport {
 const LOOKS =
   'The working looks at cards or can get stuck, so what the start must be like cannot be worked back from the ending.';
 const NO_EQUATION = 'This sentence is no equation: what it needs at the start cannot be worked back.';
+const ANY = 'Any order of these cards will do: the note was proved for all of them.';
 const OF_ORDER =
   'It compares with the order in which the cards begin: it holds for every order of them or for none.';
 
 /** What the start must satisfy for every sentence of the ending to be certain, whatever cards the note's own set-up lays. */
 export function setUpReport(asked: Asked, limits: Limits): Result<SetUpReport, Trouble> {
-  return answered(asked, limits, ({ routine }) => {
+  return answered(asked, limits, ({ routine, decision }) => {
     const need = startNeed(routine, limits);
     const places = routine.setUp.piles.reduce((sum, { cards }) => sum + cards.length, 0);
     if (need === null) {
       const sentences = routine.endings.map(({ text }) => ({ text, needs: null, asLaid: [], why: LOOKS }));
-      return good({ places, sentences, count: null, words: LOOKS });
+      return good({ places, sentences, count: null, words: isProvedForAny(routine, decision) ? ANY : LOOKS });
     }
     const sentences = routine.endings.map((ending) => sentenceNeed(ending, need));
     const isOpen = routine.setUp.freedoms.some(({ free }) => free === 'attribute');
     const count = need.leftOut.length > 0 || isOpen ? null : countOf(need, limits);
-    return good({ places, sentences, count, words: sayAll(sentences, count, places) });
+    const words =
+      sentences.every(({ needs }) => needs === null) && isProvedForAny(routine, decision)
+        ? ANY
+        : sayAll(sentences, count, places);
+    return good({ places, sentences, count, words });
   });
+}
+
+/** Whether the set-up leaves the order of every pile open and the note is proved all the same. */
+function isProvedForAny({ setUp }: Routine, { verdict }: Decision): boolean {
+  const isOpen = ({ name, cards }: Routine['setUp']['piles'][number]): boolean =>
+    setUp.freedoms.some((one) => one.free === 'order' && one.pile === name && one.count === cards.length);
+  return verdict === 'proved' && setUp.piles.every(isOpen);
 }
 
 function sentenceNeed(ending: Ending, need: StartNeed): SentenceNeed {

@@ -133,6 +133,22 @@ test('packets taken out, and blocks laid down, make the packet again', () => {
   expect(laid).toEqual(places);
 });
 
+test('where nothing can be worked back, what is laid is decided all the same', () => {
+  const text = note(
+    '8 cards in any order, face down',
+    ['The spectator notes the top card, call it chosen.'],
+    ['The top card is chosen or the bottom card is chosen.'],
+  );
+  const { words } = value(setUpReport(check(text), DEFAULT_LIMITS));
+  expect(words).toBe('Any order of these cards will do: the note was proved for all of them.');
+  const { found } = value(setUpFound(check(text), 'A-8 of hearts, A-8 of clubs', DEFAULT_LIMITS));
+  for (const one of found) {
+    const { compiled, report } = check(one.note);
+    expect(report.verdict).toBe('proved');
+    expect(compiled.routine !== undefined && provedByWalk(compiled.routine)).toBe(true);
+  }
+});
+
 describe('what the set-up leaves open', () => {
   test('faces stay open: the packet must do whichever way they turn out', () => {
     const text = note(
