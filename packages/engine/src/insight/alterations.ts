@@ -52,7 +52,7 @@ export function* alterationsOf(
     if (widest !== null) yield widest;
   }
   yield judged({ kind: 'drop', number, text: '', routine: replaceStep(routine, number, () => []) });
-  if (step.do === 'move' && !bringsNames(step))
+  if (mayRepeat(routine, step))
     yield judged({
       kind: 'repeat',
       number,
@@ -68,10 +68,14 @@ export function* alterationsOf(
     });
 }
 
-/** A step that names something cannot be done twice. */
-function bringsNames({ move, args }: MoveStep): boolean {
-  const { numbers = [], marks = [] } = moveById(move).brings?.(args) ?? {};
-  return numbers.length > 0 || marks.length > 0;
+/** A step that names something cannot be done twice, and one that is done at will already says nothing new. */
+function mayRepeat(routine: Routine, step: Step): boolean {
+  if (step.do === 'repeat' && step.times.of === 'any') return false;
+  return stepsOf({ ...routine, steps: [step] }).every((one) => {
+    if (one.do !== 'move') return true;
+    const { numbers = [], marks = [] } = moveById(one.move).brings?.(one.args) ?? {};
+    return numbers.length === 0 && marks.length === 0;
+  });
 }
 
 function repeated(step: Step): Step {

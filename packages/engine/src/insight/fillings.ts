@@ -76,7 +76,8 @@ function isNear(args: Args, due: Args, first: Args): boolean {
   let changed = 0;
   let numbers = 0;
   for (const name of Object.keys(args))
-    if (!(name in first) || (args[name] !== first[name] && keyOf(args[name]) !== keyOf(first[name]))) {
+    // Values of one blank are made once, so that alike is the same.
+    if (!(name in first) || args[name] !== first[name]) {
       changed++;
       if (typeof args[name] === 'number') numbers++;
     }
@@ -111,7 +112,10 @@ function waysOf(part: Part, values: Values): Args[] | null {
       ways.push(...part.ways.flatMap((way) => fillParts(way, values)));
       break;
   }
-  return ways.length < 2 ? ways : [...new Map(ways.map((way) => [JSON.stringify(way), way])).values()];
+  // Only wordings inside one another can say the same twice.
+  return ways.length < 2 || part.part === 'blank' || part.part === 'choice'
+    ? ways
+    : [...new Map(ways.map((way) => [JSON.stringify(way), way])).values()];
 }
 
 function fillParts(parts: readonly Part[], values: Values): Args[] {

@@ -263,7 +263,8 @@ export class Freedom {
     const { graph, at } = this.probed;
     const spot: Spot = {
       locations: at[this.numberOf(place)],
-      mixAt: (location) => mixes.get(layoutKey(graph.locations[location].layout)) ?? first,
+      mixAt: (location) =>
+        mixes.size === 1 ? first : (mixes.get(layoutKey(graph.locations[location].layout)) ?? first),
       visits: (ops) => this.visits(place, ops),
     };
     const found = judgeWays(spot) ?? judgeGraph(spot);

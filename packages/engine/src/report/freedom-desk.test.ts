@@ -123,6 +123,16 @@ describe('what is asked of a step', () => {
     expect(desk.alterationFailure('1.2', 'drop')).toBeNull();
   });
 
+  test('a choice between ways can be done again, a repetition at will is one already', () => {
+    const either = '2. Either:\n   - Cut the packet.\n   - Move the top card to the bottom.\n3. Deal';
+    const forked = deskOf(NOTE.replace('2. Deal', either).replace('3. Gather', '4. Gather'));
+    expect([...forked.alterations('2')].map(({ kind, verdict }) => `${kind} ${verdict}`)).toEqual([
+      'drop proved',
+      'repeat proved',
+    ]);
+    expect([...forked.alterations('1')].map(({ kind }) => kind)).toEqual(['drop']);
+  });
+
   test('what must not be changed fails, and how', () => {
     expect([...desk.alterations('2')]).toContainEqual({
       number: '2',
