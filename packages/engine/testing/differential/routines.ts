@@ -180,6 +180,7 @@ type Needs =
   | 'mark'
   | 'short name'
   | 'long packet'
+  | 'six cards'
   | 'number'
   | 'row of piles'
   | 'two piles';
@@ -193,6 +194,7 @@ const WEIGHTS: Readonly<Record<Needs, readonly [number, number]>> = {
   mark: [120, 1],
   'short name': [60, 1],
   'long packet': [900, 1],
+  'six cards': [150, 2],
   number: [60, 1],
   'row of piles': [60, 2],
   'two piles': [35, 2],
@@ -207,6 +209,8 @@ const NEEDS = MOVES.map((move): { needs: Needs | undefined; plain: number } => (
 function needsOf(template: string): Needs | undefined {
   if (/layout|row|column/.test(template)) return 'layout';
   if (/ clock/.test(template)) return 'clock';
+  // The words that are tried have six letters together.
+  if (/:allwords\}/.test(template)) return 'six cards';
   if (/which .*:mark\}/.test(template)) return 'marked pile';
   if (/name of .*:mark\}/.test(template)) return 'marked name';
   if (/:mark\}/.test(template)) return 'mark';
@@ -230,6 +234,7 @@ function weightsIn({ there, sizes, marks, numbers, cards }: Scope): number[] {
     mark: marks.length > 0,
     'short name': cards.some(({ name }) => name.length <= packet),
     'long packet': packet >= 9,
+    'six cards': packet === 6,
     number: numbers.length > 0,
     'row of piles': row,
     'two piles': there.length > 1,
