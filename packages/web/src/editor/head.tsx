@@ -66,7 +66,7 @@ function Why({ report, onGo }: { readonly report: Report; readonly onGo: (at: nu
   const { summary, sentences, diagnostics } = report;
   const first = diagnostics.find(({ severity }) => severity === 'error');
   return (
-    <details className="why">
+    <details className="why" open={report.verdict === 'not understood'}>
       <summary>{summary}</summary>
       {first !== undefined && (
         <p>

@@ -86,23 +86,27 @@ const NOTE: Readonly<Record<string, State>> = {
   },
 };
 
+// Told once the engine has worked it out.
+const needed = (page: Page) => page.getByText('Needed here:');
 const pile = (page: Page) => page.getByRole('region', { name: /^packet, \d+ cards/ });
 
 const TABLE: Readonly<Record<string, State>> = {
   'before the first step': async (page) => {
     await page.goto('#/table/lamps');
-    await expect(page.getByText('Needed here:')).toBeVisible();
+    await expect(needed(page)).toBeVisible();
   },
   'at an ending that fails': async (page) => {
     await page.goto('#/table/ferry');
     await page.getByRole('button', { name: 'show how it fails' }).click();
     await expect(page.getByRole('region', { name: 'The ending on these cards' })).toContainText('false');
+    await expect(needed(page)).toBeVisible();
   },
   'with 52 cards in 4 piles': async (page) => {
     await page.goto('#/table/long');
     await expect(pile(page).getByRole('listitem')).toHaveCount(52);
     await page.getByRole('button', { name: 'Next step' }).click();
     await expect(page.getByRole('region', { name: /^pile 4, 13 cards/ })).toBeAttached();
+    await expect(needed(page)).toBeVisible();
   },
   'for an audience': async (page) => {
     await page.goto('#/table/lamps');
@@ -115,6 +119,7 @@ const TABLE: Readonly<Record<string, State>> = {
   },
   'at a slip': async (page) => {
     await page.goto('#/table/ferry');
+    await expect(needed(page)).toBeVisible();
     await page.getByRole('button', { name: 'make a slip' }).click();
     await expect(page.getByRole('dialog', { name: 'A slip on purpose' })).toBeVisible();
   },
