@@ -1,14 +1,15 @@
 import { trouble } from '../base/diagnostic.ts';
 import type { Key } from '../moves/move.ts';
-import { listed } from './choice-words.ts';
+import { listed, patternOf } from './choice-words.ts';
 import { MOST_LISTED, SAFE, UNSAFE, unsettled, type Judged } from './freedom-row.ts';
 import type { LittleGraph } from './mix.ts';
 import { opsOf, type Spot } from './spot.ts';
 import { putIn } from './visits.ts';
 import { isIdentity } from './whole.ts';
 
-// First choices of a large mix that are told apart when they are not safe together.
-const MOST_FIRSTS = 12;
+// First choices of a large mix that are told apart when they are not safe together, and those that are named.
+const MOST_FIRSTS = 110;
+const MOST_NAMED = 6;
 
 /** What is known of a mix that begins with some of its options. */
 type Kept = boolean | 'does not fit' | 'too large to tell';
@@ -39,7 +40,7 @@ export function judgeGraph(spot: Spot): Judged | null {
   if (typeof all === 'string') return unclear(all);
   if (all && open.length === first.size) return SAFE;
   if (!all) {
-    if (open.length > MOST_FIRSTS) return UNSAFE;
+    if (open.length > MOST_FIRSTS) return unsettled(trouble('freedom-mix-too-large'));
     for (const [key, one] of open) {
       const keeps = keepsFrom(spot, new Set([key]));
       if (typeof keeps === 'string') return unclear(keeps);
@@ -52,13 +53,29 @@ export function judgeGraph(spot: Spot): Judged | null {
   const which = {
     safe: safe.length,
     of: first.size,
-    words: `${listed(safe.map(([, { words }]) => words))} first`,
+    words: sayFirsts(
+      safe.map(([, one]) => one),
+      [...first.values()],
+    ),
     first: true,
     together: all || safe.length === 1 || keepsFrom(spot, keys) === true,
     choices: [...first.values()].slice(0, MOST_LISTED),
     narrowed: null,
   };
   return { verdict: 'some', which, reason: null };
+}
+
+type First = { readonly words: string; readonly keys: readonly Key[] };
+
+function sayFirsts(safe: readonly First[], all: readonly First[]): string {
+  if (safe.length <= MOST_NAMED) return `${listed(safe.map(({ words }) => words))} first`;
+  const [some, every] = [safe, all].map((ones) =>
+    ones.flatMap(({ keys: [key] }) => (typeof key === 'number' ? [key] : [])),
+  );
+  if (some.length < safe.length || every.length < all.length)
+    return `${safe.length} of ${all.length} first choices`;
+  const ascending = (a: number, b: number): number => a - b;
+  return `${patternOf([...some].sort(ascending), [...every].sort(ascending)).words} at first`;
 }
 
 function unclear(why: Exclude<Kept, boolean>): Judged | null {
