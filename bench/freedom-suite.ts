@@ -1,6 +1,6 @@
-import { FreedomMemory } from '../packages/engine/src/insight/freedom-memory.ts';
-import { Freedom } from '../packages/engine/src/insight/freedom.ts';
-import type { Place } from '../packages/engine/src/insight/places.ts';
+import { FreedomMemory } from '../packages/engine/src/insight/freedom/memory.ts';
+import { Freedom } from '../packages/engine/src/insight/freedom/freedom.ts';
+import type { Place } from '../packages/engine/src/insight/altering/places.ts';
 import { DEFAULT_LIMITS } from '../packages/engine/src/proving/question.ts';
 import { cpuMs } from './clock.ts';
 import { mirrorPairs } from './scenarios.ts';

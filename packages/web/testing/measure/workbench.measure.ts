@@ -42,6 +42,10 @@ async function opened(page: Page, texts: readonly (readonly [id: string, text: s
   await page.getByRole('grid', { name: 'Notes' }).waitFor();
 }
 
+/** A word of its own for every number, neither the beginning of another nor a slip away from it. */
+const wordOf = (at: number) =>
+  [...String(at).padStart(3, '0')].map((digit) => 'abcdefghij'.charAt(Number(digit)).repeat(3)).join('');
+
 const atRest = (page: Page) => page.locator('.note-page[data-busy=""]').waitFor();
 
 test('what the shelf loads before it is useful, on a first visit', async ({ browser, baseURL }) => {
@@ -202,7 +206,7 @@ test('script and style of one frame while 52 cards move', async ({ page, browser
 test('the shelf with 500 notes: coming in, and finding one', async ({ page }) => {
   const prose = 'Patter that goes on about lamps, ferries and the weather on the quay. '.repeat(20);
   const texts = Array.from({ length: 500 }, (_, at) => {
-    const own = `${prose}\n\nWord${at} stands here only.`;
+    const own = `${prose}\n\n${wordOf(at)} stands here only.`;
     return [
       `note-${at}`,
       note(`Note ${at}`, '8 cards, face down', ['1. Cut the packet.'], 'Every card is face down.', own),
@@ -253,7 +257,7 @@ test('the shelf with 500 notes: coming in, and finding one', async ({ page }) =>
       });
       Reflect.set(window, 'told', told);
     });
-    await box.fill(`word${turn * 37 + 3}`);
+    await box.fill(wordOf(turn * 37 + 3));
     finds.push(await page.evaluate(() => Reflect.get(window, 'told') as Promise<number>));
     await box.fill('');
     await page.waitForTimeout(300);
