@@ -3,7 +3,7 @@ import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils';
 import { Budget } from './base/budget.ts';
 import { diagnostic, trouble, type Trouble } from './base/diagnostic.ts';
 import { bad, good, type Result } from './base/result.ts';
-import { FreedomMemory } from './insight/freedom-memory.ts';
+import { FreedomMemory } from './insight/freedom/memory.ts';
 import { compile, type Compiled } from './note/compile.ts';
 import { describe } from './note/messages/describe.ts';
 import type { Note } from './note/note.ts';

@@ -38,7 +38,7 @@ export {
   type SentenceReport,
 } from './report/report.ts';
 export type { Advice } from './report/advice.ts';
-export type { Spoken } from './insight/spoken.ts';
+export type { Spoken } from './insight/conditions/spoken.ts';
 export { lineAndColumn } from './report/diagnose.ts';
 export type { Coverage } from './report/coverage.ts';
 export { performanceOf, type Performance, type PerformanceStep } from './report/performance.ts';
@@ -59,8 +59,8 @@ export type {
   FreedomReport,
   FreedomRowData,
 } from './report/freedom-data.ts';
-export { FreedomMemory } from './insight/freedom-memory.ts';
-export type { ChoiceData } from './insight/freedom-row.ts';
+export { FreedomMemory } from './insight/freedom/memory.ts';
+export type { ChoiceData } from './insight/freedom/row.ts';
 export {
   structuresOf,
   structuresReport,
@@ -75,7 +75,7 @@ export { setUpFound, type FoundSetUpData, type SetUpsFound } from './report/set-
 export type { StackingSteps } from './report/set-up-steps.ts';
 export { setUpFaults, type CardAt, type SetUpFaultData, type SetUpFaults } from './report/set-up-check.ts';
 export { sizesReport, type SizesReport } from './report/sizes-report.ts';
-export { MOST_SIZE, type SizeRange, type SizeRow } from './insight/sizes.ts';
+export { MOST_SIZE, type SizeRange, type SizeRow } from './insight/likeness/sizes.ts';
 export {
   MIXING,
   mixingReport,

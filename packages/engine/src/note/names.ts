@@ -45,7 +45,8 @@ export function withBrought(names: Names, brought: Brought): { names: Names; tro
     let all = list;
     for (const name of brought[kind] ?? []) {
       if (name.startsWith('~') || has(all, name)) continue;
-      if (isTaken(name) && !(kind === 'piles' && name === ONLY_PILE)) troubles.push(trouble('name-is-a-word', { name }));
+      if (isTaken(name) && !(kind === 'piles' && name === ONLY_PILE))
+        troubles.push(trouble('name-is-a-word', { name }));
       else if (others.some((other) => has(other, name))) troubles.push(trouble('name-taken', { name }));
       else if (all.length >= most) troubles.push(trouble(`too-many-${kind}`, { most }));
       else all = [...all, name];

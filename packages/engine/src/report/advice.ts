@@ -1,8 +1,8 @@
 import { trouble } from '../base/diagnostic.ts';
 import type { Compiled } from '../note/compile.ts';
-import { conditionFor, type Condition } from '../insight/condition.ts';
-import { sizesOf } from '../insight/sizes.ts';
-import { spokenIn, type Spoken } from '../insight/spoken.ts';
+import { conditionFor, type Condition } from '../insight/conditions/condition.ts';
+import { sizesOf } from '../insight/likeness/sizes.ts';
+import { spokenIn, type Spoken } from '../insight/conditions/spoken.ts';
 import type { Decision } from '../proving/decision.ts';
 import type { Limits } from '../proving/question.ts';
 import type { Describe } from './failure.ts';

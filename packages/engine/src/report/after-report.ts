@@ -1,8 +1,8 @@
 import { trouble, type Trouble } from '../base/diagnostic.ts';
 import { bad, good, type Result } from '../base/result.ts';
-import { afterMishap } from '../insight/after.ts';
-import { saySteps } from '../insight/narrow.ts';
-import { placesOf, sayPlace, type Place } from '../insight/places.ts';
+import { afterMishap } from '../insight/slips/after.ts';
+import { saySteps } from '../insight/altering/narrow.ts';
+import { placesOf, sayPlace, type Place } from '../insight/altering/places.ts';
 import type { Note } from '../note/note.ts';
 import { namesMissing, readSteps } from '../note/read-steps.ts';
 import type { VerdictName } from '../proving/decision.ts';

@@ -1,6 +1,6 @@
-import { raisesOf, type Raise } from '../insight/blame.ts';
-import { patternOf } from '../insight/choice-words.ts';
-import { conditionFor } from '../insight/condition.ts';
+import { raisesOf, type Raise } from '../insight/slips/blame.ts';
+import { patternOf } from '../insight/altering/choice-words.ts';
+import { conditionFor } from '../insight/conditions/condition.ts';
 import { moveById } from '../moves/index.ts';
 import { START } from '../moves/move.ts';
 import type { Decision, SentenceDecision } from '../proving/decision.ts';

@@ -1,7 +1,7 @@
 import type { Range, Trouble } from '../base/diagnostic.ts';
-import type { FreedomVerdict, WhichChoices } from '../insight/freedom-row.ts';
-import type { Alteration } from '../insight/alterations.ts';
-import type { Reach } from '../insight/freedom.ts';
+import type { FreedomVerdict, WhichChoices } from '../insight/freedom/row.ts';
+import type { Alteration } from '../insight/freedom/alterations.ts';
+import type { Reach } from '../insight/freedom/freedom.ts';
 import type { Hands } from '../moves/move.ts';
 import type { VerdictName } from '../proving/decision.ts';
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { check, freedom } from '../check.ts';
-import { FreedomMemory } from '../insight/freedom-memory.ts';
+import { FreedomMemory } from '../insight/freedom/memory.ts';
 import { DEFAULT_LIMITS } from '../proving/question.ts';
 import type { FreedomDesk } from './freedom-desk.ts';
 

@@ -1,11 +1,11 @@
 import type { Fix, Trouble } from '../base/diagnostic.ts';
 import { bad, good, type Result } from '../base/result.ts';
-import { alterationsOf, type AlterationRow } from '../insight/alterations.ts';
-import type { FreedomMemory } from '../insight/freedom-memory.ts';
-import { Freedom } from '../insight/freedom.ts';
-import type { FreedomRow } from '../insight/freedom-row.ts';
-import { sayPlace, stepsOf, withSteps, type Place } from '../insight/places.ts';
-import { sayParts } from '../insight/sequences.ts';
+import { alterationsOf, type AlterationRow } from '../insight/freedom/alterations.ts';
+import type { FreedomMemory } from '../insight/freedom/memory.ts';
+import { Freedom } from '../insight/freedom/freedom.ts';
+import type { FreedomRow } from '../insight/freedom/row.ts';
+import { sayPlace, stepsOf, withSteps, type Place } from '../insight/altering/places.ts';
+import { sayParts } from '../insight/freedom/sequences.ts';
 import { decide } from '../proving/decide.ts';
 import type { Decision } from '../proving/decision.ts';
 import type { Limits } from '../proving/question.ts';

@@ -1,5 +1,5 @@
 import type { Fix } from '../base/diagnostic.ts';
-import type { Place } from '../insight/places.ts';
+import type { Place } from '../insight/altering/places.ts';
 import { compile } from '../note/compile.ts';
 import { read } from '../note/read.ts';
 import type { Routine } from '../routine/routine.ts';

@@ -1,9 +1,9 @@
 import type { Trouble } from '../base/diagnostic.ts';
 import { good, type Result } from '../base/result.ts';
 import { toNumber } from '../base/rational.ts';
-import { riffleCount, rifflesAmong, type FinalOrders } from '../insight/final-orders.ts';
-import { mixingOf, wellMixed, type Mixing } from '../insight/mixing.ts';
-import { riffleDistance } from '../insight/riffle-distance.ts';
+import { riffleCount, rifflesAmong, type FinalOrders } from '../insight/mixing/final-orders.ts';
+import { mixingOf, wellMixed, type Mixing } from '../insight/mixing/mixing.ts';
+import { riffleDistance } from '../insight/mixing/riffle-distance.ts';
 import type { Limits } from '../proving/question.ts';
 import { answered, type Asked } from './asked.ts';
 import { counted, grouped } from './words.ts';

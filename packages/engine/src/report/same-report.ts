@@ -1,6 +1,6 @@
 import type { Trouble } from '../base/diagnostic.ts';
 import { good, type Result } from '../base/result.ts';
-import { compareSteps } from '../insight/same.ts';
+import { compareSteps } from '../insight/likeness/same.ts';
 import type { Limits } from '../proving/question.ts';
 import type { MoveStep, Routine } from '../routine/routine.ts';
 import { answered, type Asked, type Understood } from './asked.ts';

@@ -1,9 +1,9 @@
 import { trouble, type Trouble } from '../base/diagnostic.ts';
 import { bad, good, type Result } from '../base/result.ts';
 import { printPile } from '../phrases/blanks/pile.ts';
-import { faultsOf, mendingExchange, type SetUpFault } from '../insight/setup-faults.ts';
-import { withCards } from '../insight/setup.ts';
-import { constantOf, shareOf, startNeed, type StartNeed } from '../insight/start-need.ts';
+import { faultsOf, mendingExchange, type SetUpFault } from '../insight/start/faults.ts';
+import { withCards } from '../insight/start/set-up-search.ts';
+import { constantOf, shareOf, startNeed, type StartNeed } from '../insight/start/start-need.ts';
 import { decide } from '../proving/decide.ts';
 import type { Limits } from '../proving/question.ts';
 import type { Routine } from '../routine/routine.ts';

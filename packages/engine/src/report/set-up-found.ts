@@ -1,8 +1,8 @@
 import { trouble, type Trouble } from '../base/diagnostic.ts';
 import { bad, good, type Result } from '../base/result.ts';
 import type { Card } from '../cards/card.ts';
-import { looksOf, type PacketLooks } from '../insight/packet-looks.ts';
-import { setUpsFrom, type FoundSetUp, type SoughtFor } from '../insight/setup.ts';
+import { looksOf, type PacketLooks } from '../insight/start/packet-looks.ts';
+import { setUpsFrom, type FoundSetUp, type SoughtFor } from '../insight/start/set-up-search.ts';
 import { compileInside } from '../note/compile.ts';
 import { read as readNote } from '../note/read.ts';
 import { printSetUp, readSetUp, type SetUpReading } from '../note/setup.ts';

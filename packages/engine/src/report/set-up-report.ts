@@ -1,7 +1,7 @@
 import type { Trouble } from '../base/diagnostic.ts';
 import { good, type Result } from '../base/result.ts';
-import { countPackets } from '../insight/setup.ts';
-import { startNeed, type StartNeed } from '../insight/start-need.ts';
+import { countPackets } from '../insight/start/set-up-search.ts';
+import { startNeed, type StartNeed } from '../insight/start/start-need.ts';
 import type { Decision } from '../proving/decision.ts';
 import type { Limits } from '../proving/question.ts';
 import type { Ending, Routine } from '../routine/routine.ts';

@@ -1,7 +1,7 @@
 import type { Card } from '../cards/card.ts';
 import { shortName } from '../cards/show.ts';
-import { newPackPlace, type FoundSetUp } from '../insight/setup.ts';
-import { blocksIn, handlingsOfBlocks, handlingsOfPackets, packetsIn } from '../insight/stacking.ts';
+import { newPackPlace, type FoundSetUp } from '../insight/start/set-up-search.ts';
+import { blocksIn, handlingsOfBlocks, handlingsOfPackets, packetsIn } from '../insight/start/stacking.ts';
 import { list } from './places.ts';
 import { nameTrait } from './traits.ts';
 import { counted } from './words.ts';

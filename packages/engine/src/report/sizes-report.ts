@@ -1,6 +1,6 @@
 import { trouble, type Trouble } from '../base/diagnostic.ts';
 import { bad, good, type Result } from '../base/result.ts';
-import { MOST_SIZE, sizesOf, type SizeRange, type SizeRow } from '../insight/sizes.ts';
+import { MOST_SIZE, sizesOf, type SizeRange, type SizeRow } from '../insight/likeness/sizes.ts';
 import type { Limits } from '../proving/question.ts';
 import { answered, type Asked } from './asked.ts';
 

@@ -1,5 +1,5 @@
 import type { Range } from '../base/diagnostic.ts';
-import type { SlipVerdict } from '../insight/slips.ts';
+import type { SlipVerdict } from '../insight/slips/judge-slips.ts';
 import type { Notice } from '../insight/slips/visible.ts';
 import type { FailureData } from './report.ts';
 

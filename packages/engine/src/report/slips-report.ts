@@ -1,8 +1,8 @@
 import type { Trouble } from '../base/diagnostic.ts';
 import { bad, good, type Result } from '../base/result.ts';
-import { listed } from '../insight/choice-words.ts';
-import { Slips, type SlipFinding, type SlipOnSentence } from '../insight/slips.ts';
-import { contraryTo, strongest, weakerThan, type Less } from '../insight/weaker.ts';
+import { listed } from '../insight/altering/choice-words.ts';
+import { Slips, type SlipFinding, type SlipOnSentence } from '../insight/slips/judge-slips.ts';
+import { contraryTo, strongest, weakerThan, type Less } from '../insight/slips/weaker.ts';
 import type { Decision } from '../proving/decision.ts';
 import type { Limits } from '../proving/question.ts';
 import type { Graph } from '../routine/graph.ts';

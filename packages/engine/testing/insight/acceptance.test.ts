@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { check } from '../../src/check.ts';
-import { Freedom } from '../../src/insight/freedom.ts';
-import { withSteps, type Place } from '../../src/insight/places.ts';
+import { Freedom } from '../../src/insight/freedom/freedom.ts';
+import { withSteps, type Place } from '../../src/insight/altering/places.ts';
 import { decide } from '../../src/proving/decide.ts';
 import { DEFAULT_LIMITS } from '../../src/proving/question.ts';
 import { structuresReport } from '../../src/report/structures.ts';

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { check, afterMishap, sayTrouble } from '../../src/check.ts';
-import { onceAt } from '../../src/insight/once.ts';
-import { placesOf } from '../../src/insight/places.ts';
-import { weakerThan } from '../../src/insight/weaker.ts';
+import { onceAt } from '../../src/insight/altering/once.ts';
+import { placesOf } from '../../src/insight/altering/places.ts';
+import { weakerThan } from '../../src/insight/slips/weaker.ts';
 import { compile } from '../../src/note/compile.ts';
 import { readSteps } from '../../src/note/read-steps.ts';
 import { read } from '../../src/note/read.ts';

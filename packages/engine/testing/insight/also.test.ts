@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { alterations } from '../../src/insight/alterations.ts';
-import { alsoCertain } from '../../src/insight/also.ts';
+import { alterations } from '../../src/insight/freedom/alterations.ts';
+import { alsoCertain } from '../../src/insight/likeness/also.ts';
 import { compile } from '../../src/note/compile.ts';
 import { read } from '../../src/note/read.ts';
 import { decide } from '../../src/proving/decide.ts';

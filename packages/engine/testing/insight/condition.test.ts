@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { conditionFor, conditionsFor, type Condition } from '../../src/insight/condition.ts';
-import { stepsOf } from '../../src/insight/places.ts';
+import { conditionFor, conditionsFor, type Condition } from '../../src/insight/conditions/condition.ts';
+import { stepsOf } from '../../src/insight/altering/places.ts';
 import { compile } from '../../src/note/compile.ts';
 import { read } from '../../src/note/read.ts';
 import { decide } from '../../src/proving/decide.ts';

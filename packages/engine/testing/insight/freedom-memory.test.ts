@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { FreedomMemory } from '../../src/insight/freedom-memory.ts';
-import type { FreedomRow } from '../../src/insight/freedom-row.ts';
-import { Freedom } from '../../src/insight/freedom.ts';
+import { FreedomMemory } from '../../src/insight/freedom/memory.ts';
+import type { FreedomRow } from '../../src/insight/freedom/row.ts';
+import { Freedom } from '../../src/insight/freedom/freedom.ts';
 import { compile } from '../../src/note/compile.ts';
 import { read } from '../../src/note/read.ts';
 import { decide } from '../../src/proving/decide.ts';

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import type { FreedomRow } from '../../src/insight/freedom-row.ts';
-import { Freedom } from '../../src/insight/freedom.ts';
-import { outcomeSet } from '../../src/insight/outcome-set.ts';
-import { withSteps, type Place } from '../../src/insight/places.ts';
+import type { FreedomRow } from '../../src/insight/freedom/row.ts';
+import { Freedom } from '../../src/insight/freedom/freedom.ts';
+import { outcomeSet } from '../../src/insight/altering/outcome-set.ts';
+import { withSteps, type Place } from '../../src/insight/altering/places.ts';
 import { compile } from '../../src/note/compile.ts';
 import { read } from '../../src/note/read.ts';
 import { layoutOf } from '../../src/pictures/layout.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { Freedom } from '../../src/insight/freedom.ts';
-import { sayPlace, withSteps } from '../../src/insight/places.ts';
+import { Freedom } from '../../src/insight/freedom/freedom.ts';
+import { sayPlace, withSteps } from '../../src/insight/altering/places.ts';
 import { compile } from '../../src/note/compile.ts';
 import { read } from '../../src/note/read.ts';
 import { decide } from '../../src/proving/decide.ts';

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { compareSteps } from '../../src/insight/same.ts';
-import { mixingOf, risingSequences } from '../../src/insight/mixing.ts';
-import { ordersByRisingSequences, riffleDistanceNumber } from '../../src/insight/riffle-distance.ts';
-import { ordersAfterRiffles } from '../../src/insight/final-orders.ts';
-import { placeChances } from '../../src/insight/place-chances.ts';
+import { compareSteps } from '../../src/insight/likeness/same.ts';
+import { mixingOf, risingSequences } from '../../src/insight/mixing/mixing.ts';
+import { ordersByRisingSequences, riffleDistanceNumber } from '../../src/insight/mixing/riffle-distance.ts';
+import { ordersAfterRiffles } from '../../src/insight/mixing/final-orders.ts';
+import { placeChances } from '../../src/insight/mixing/place-chances.ts';
 import { check } from '../../src/check.ts';
 import { mixingReport } from '../../src/report/mixing-report.ts';
 import { DEFAULT_LIMITS } from '../../src/proving/question.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { check } from '../../src/check.ts';
-import { packetsIn, blocksIn } from '../../src/insight/stacking.ts';
+import { packetsIn, blocksIn } from '../../src/insight/start/stacking.ts';
 import { DEFAULT_LIMITS } from '../../src/proving/question.ts';
 import { setUpFaults } from '../../src/report/set-up-check.ts';
 import { setUpFound } from '../../src/report/set-up-found.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { countPackets, setUpsFrom, withCards } from '../../src/insight/setup.ts';
-import { faultsOf, mendingExchange } from '../../src/insight/setup-faults.ts';
-import { startNeed } from '../../src/insight/start-need.ts';
+import { countPackets, setUpsFrom, withCards } from '../../src/insight/start/set-up-search.ts';
+import { faultsOf, mendingExchange } from '../../src/insight/start/faults.ts';
+import { startNeed } from '../../src/insight/start/start-need.ts';
 import type { Card } from '../../src/cards/card.ts';
 import { compile } from '../../src/note/compile.ts';
 import { read } from '../../src/note/read.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { check } from '../../src/check.ts';
-import { scaling } from '../../src/insight/scaling.ts';
+import { scaling } from '../../src/insight/likeness/scaling.ts';
 import { compile } from '../../src/note/compile.ts';
 import { read } from '../../src/note/read.ts';
 import { DEFAULT_LIMITS } from '../../src/proving/question.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { plus, rational, times, ZERO } from '../../src/base/rational.ts';
-import { Slips } from '../../src/insight/slips.ts';
+import { Slips } from '../../src/insight/slips/judge-slips.ts';
 import { compile } from '../../src/note/compile.ts';
 import { read } from '../../src/note/read.ts';
 import { decide } from '../../src/proving/decide.ts';

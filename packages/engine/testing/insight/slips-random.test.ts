@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { Slips } from '../../src/insight/slips.ts';
+import { Slips } from '../../src/insight/slips/judge-slips.ts';
 import { decide } from '../../src/proving/decide.ts';
 import { DEFAULT_LIMITS } from '../../src/proving/question.ts';
 import type { Routine, Step } from '../../src/routine/routine.ts';

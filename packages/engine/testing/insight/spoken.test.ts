@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { spokenIn, type Spoken } from '../../src/insight/spoken.ts';
+import { spokenIn, type Spoken } from '../../src/insight/conditions/spoken.ts';
 import { compile } from '../../src/note/compile.ts';
 import { read } from '../../src/note/read.ts';
 

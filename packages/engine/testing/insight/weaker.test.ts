@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { contraryTo, weakerThan } from '../../src/insight/weaker.ts';
+import { contraryTo, weakerThan } from '../../src/insight/slips/weaker.ts';
 import type { Ending } from '../../src/routine/routine.ts';
 import { claimTable, exitOf } from '../claim-tables.ts';
 import { isTrue } from '../claim-truth.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { Budget } from '../../src/base/budget.ts';
 import { toNumber } from '../../src/base/rational.ts';
-import { placeChances } from '../../src/insight/place-chances.ts';
+import { placeChances } from '../../src/insight/mixing/place-chances.ts';
 import { chanceOf } from '../../src/proving/chance.ts';
 import { decide } from '../../src/proving/decide.ts';
 import { DEFAULT_LIMITS, Meanings } from '../../src/proving/question.ts';

@@ -10,7 +10,7 @@ import type { Meanings } from '../../proving/question.ts';
 import type { Region } from '../../proving/region.ts';
 import { BudgetEnded, type Edge, type Graph } from '../../routine/graph.ts';
 import type { StartTable, Starts } from '../../routine/starts.ts';
-import { haveFrom } from '../probed.ts';
+import { haveFrom } from '../altering/probed.ts';
 import type { PossibleSlip, SlipMoment } from './possible.ts';
 
 /** A performance with a slip in it, as far as it is told. */

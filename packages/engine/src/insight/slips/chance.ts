@@ -8,7 +8,7 @@ import { Meanings, type Limits, type Question } from '../../proving/question.ts'
 import { Graph, type Edge } from '../../routine/graph.ts';
 import type { Ending, MoveStep, Routine, Sentence } from '../../routine/routine.ts';
 import type { Starts } from '../../routine/starts.ts';
-import { onceInstead } from '../once.ts';
+import { onceInstead } from '../altering/once.ts';
 import { wrongly, type PossibleSlip } from './possible.ts';
 import type { SlipInstead } from './slip.ts';
 
