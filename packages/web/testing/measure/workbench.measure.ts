@@ -240,23 +240,26 @@ test('the shelf with 500 notes: coming in, and finding one', async ({ page }) =>
   await page.waitForTimeout(2_000);
   const finds: number[] = [];
   for (let turn = 0; turn < 8; turn += 1) {
-    await page.evaluate(() => {
+    const title = `Note ${turn * 37 + 3}`;
+    await page.evaluate((wanted) => {
       const told = new Promise<number>((resolve) => {
         document.addEventListener(
           'input',
           () => {
             const begun = performance.now();
             const look = () => {
-              if (document.querySelectorAll('[role="row"]').length === 1) resolve(performance.now() - begun);
+              const rows = document.querySelectorAll('[role="row"]');
+              if (rows.length === 1 && rows[0]?.textContent.includes(wanted))
+                resolve(performance.now() - begun);
               else requestAnimationFrame(look);
             };
             look();
           },
-          { once: true },
+          { once: true, capture: true },
         );
       });
       Reflect.set(window, 'told', told);
-    });
+    }, title);
     await box.fill(wordOf(turn * 37 + 3));
     finds.push(await page.evaluate(() => Reflect.get(window, 'told') as Promise<number>));
     await box.fill('');
