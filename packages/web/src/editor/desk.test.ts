@@ -90,7 +90,7 @@ describe('what is asked of the engine', () => {
 
   test('a newer text is asked about at once, and the older answer is not kept', async () => {
     const { engine, asked } = handEngine();
-    const { engine: besides, asked: more } = handEngine();
+    const { engine: besides } = handEngine();
     const desk = openDesk(engine, besides);
     desk.want({ text: 'a', performance: 0 });
     desk.want({ text: 'b', performance: 0 });
@@ -104,7 +104,7 @@ describe('what is asked of the engine', () => {
 
   test('a fault is told once and does not stop the rest', async () => {
     const { engine, asked } = handEngine();
-    const { engine: besides, asked: more } = handEngine();
+    const { engine: besides } = handEngine();
     const desk = openDesk(engine, besides);
     desk.want({ text: 'a', performance: 0 });
     asked[0]!.fail(new Error('broken'));

@@ -47,7 +47,10 @@ export function stepsIn(text: string): StepPlace[] {
  */
 export function stepAt(text: string, at: number, tree?: Tree | null): StepPlace | undefined {
   const line = lineEnd(text, at);
-  const steps = tree == null ? stepsIn(text) : findIn(text, tree.topNode).map(({ place }) => place);
+  const steps =
+    tree === null || tree === undefined
+      ? stepsIn(text)
+      : findIn(text, tree.topNode).map(({ place }) => place);
   return steps.findLast(({ from, to }) => from <= line && at <= to);
 }
 
