@@ -94,6 +94,6 @@ test('slips in random routines do what trying all performances shows', { timeout
     { seed: 20, numRuns: RUNS },
   );
   for (const verdict of ['harmless', 'sometimes', 'fatal'])
-    expect(counts.get(verdict) ?? 0).toBeGreaterThan(RUNS / 2);
+    expect(counts.get(verdict) ?? 0).toBeGreaterThan(RUNS / 4);
   expect((counts.get('harmful') ?? 0) + (counts.get('undecided') ?? 0)).toBeLessThan(RUNS / 5);
 });
