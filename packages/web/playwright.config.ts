@@ -7,7 +7,6 @@ const port = process.env['FOREGONE_PORT'];
 
 export default defineConfig({
   testDir: 'testing/browser',
-  testMatch: '**/*.e2e.ts',
   outputDir: '../../node_modules/.cache/playwright',
   snapshotPathTemplate: '{testDir}/../screenshots/{arg}{ext}',
   fullyParallel: true,
@@ -21,6 +20,11 @@ export default defineConfig({
     timeout: 30_000,
     toHaveScreenshot: { maxDiffPixelRatio: 0.03, threshold: 0.3, animations: 'disabled' },
   },
+  // Killing pages wants the machine for itself, and would slow down every other test beside it.
+  projects: [
+    { name: 'rooms', testMatch: '**/*.e2e.ts', testIgnore: '**/killed.e2e.ts' },
+    { name: 'kills', testMatch: '**/killed.e2e.ts', dependencies: ['rooms'] },
+  ],
   reporter: [['list']],
   use: {
     baseURL: `http://localhost:${port}/`,

@@ -154,3 +154,6 @@ export const test = plain.extend<{ readonly complaints: string[] }>({
 });
 
 export { expect };
+
+/** `FOREGONE_LOOKS=all` goes through every room in every look, as before a release; by default each is gone through in one. */
+export const ALL_LOOKS = process.env['FOREGONE_LOOKS'] === 'all';

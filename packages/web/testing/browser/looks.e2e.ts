@@ -1,5 +1,5 @@
 import type { Page } from '@playwright/test';
-import { allRead, expect, expectAccessible, fromMenu, NOTES, openShelf, test } from './app.ts';
+import { ALL_LOOKS, allRead, expect, expectAccessible, fromMenu, NOTES, openShelf, test } from './app.ts';
 
 /** The states of the shelf that somebody may be in. */
 const STATES: Readonly<Record<string, (page: Page) => Promise<void>>> = {
@@ -62,7 +62,9 @@ for (const colorScheme of ['light', 'dark'] as const) {
       test.setTimeout(240_000);
       await openShelf(page);
       await allRead(page);
-      for (const [name, reach] of Object.entries(STATES)) {
+      // By lamplight the colours are others, the parts are the same: the first state has them all.
+      const states = Object.entries(STATES).slice(0, colorScheme === 'light' || ALL_LOOKS ? undefined : 1);
+      for (const [name, reach] of states) {
         await test.step(name, async () => {
           await reach(page);
           // What is still coming in is not yet what it will be.
