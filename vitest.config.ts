@@ -15,6 +15,8 @@ export default defineConfig({
         test: {
           name: 'node',
           environment: 'node',
+          // Modules are pure; loading the engine anew for every file would take as long as the tests.
+          isolate: false,
           include: [
             'packages/*/src/**/*.test.ts',
             'packages/*/testing/**/*.test.ts',

@@ -18,7 +18,7 @@ export const groupCount = defineClaim<GroupCountArgs>({
     phrase('{groups:groups} has [exactly] (1|one) {kind:onekind}', { n: exactly(1) }),
     phrase('{groups:groups} has {n:howmany} {kind:kind}'),
     phrase(
-      '{groups:groups} (has|contains|is|consists of) (1|one|a) {kind:onekind} and (1|one|a) {other:onekind}',
+      '{groups:groups} (has|contains|is|consists of) (1|one) {kind:onekind} and (1|one) {other:onekind}',
       {
         n: exactly(1),
         m: exactly(1),
