@@ -12,12 +12,16 @@ const MOST_STEPS = 20_000;
 // Exchanges that mix an open set-up well enough for a trial.
 const SET_UP_STEPS = 200;
 
+// Steps after which the caller is asked whether to go on.
+const ASK_EVERY = 256;
+
 /** Random performances for a sentence that the search could not settle; a failing one settles it after all. */
 export function tryOut(question: Question, meanings: Meanings, decision: SentenceDecision): SentenceDecision {
   const { graph, starts, limits } = question;
   const random = seeded(limits.seed);
   let runs = 0;
-  for (let trial = 0; trial < limits.trials; trial++) {
+  const isEnded = (): boolean => limits.goOn?.(question.budget.spent) === false;
+  for (let trial = 0; trial < limits.trials && !isEnded(); trial++) {
     const start = starts.random(random);
     let table: TableSlots = start;
     const path: Edge[] = [];
@@ -26,6 +30,7 @@ export function tryOut(question: Question, meanings: Meanings, decision: Sentenc
     const way = new RandomWay(graph, random);
     try {
       for (let step = 0; step < MOST_STEPS; step++) {
+        if (step % ASK_EVERY === ASK_EVERY - 1 && isEnded()) break;
         const here = graph.locations[location];
         if (here.exit) {
           runs++;
